@@ -1,0 +1,4 @@
+import type { Source } from './shape.ts'
+
+export const pipeSources = {
+} as const satisfies Record<string, Source>
