@@ -1,0 +1,92 @@
+import type { Kysely } from 'kysely'
+import type { Act, Inserted, Noun, Page, PageRequest, Store, Stored } from './noun.ts'
+import type { CrossingKeys, FixedColumns, Tables } from './tables.ts'
+
+const FIXED = ['id', 'version', 'format', 'updated_at', 'deleted_at', 'demo', 'document'] as const
+
+/** One noun's documents in one table, each change also a line of the revision table. */
+export function createDocumentStore<Document>(
+  database: Kysely<Tables>,
+  noun: Noun<Document, CrossingKeys>,
+): Store<Document> {
+  const { table } = noun
+
+  const read = (row: FixedColumns): Stored<Document> => ({
+    id: row.id,
+    version: row.version,
+    format: row.format,
+    updatedAt: row.updated_at,
+    demo: row.demo === 1,
+    document: noun.read(JSON.parse(row.document)),
+  })
+
+  return {
+    async find(id) {
+      const row = await database
+        .selectFrom(table)
+        .select(FIXED)
+        .where('id', '=', id)
+        .where('deleted_at', 'is', null)
+        .executeTakeFirst()
+      return row === undefined ? null : read(row)
+    },
+
+    async list({ after, limit }: PageRequest): Promise<Page<Stored<Document>>> {
+      let query = database.selectFrom(table).select(FIXED).where('deleted_at', 'is', null)
+      if (after !== null) query = query.where('id', '>', after)
+      // One more than asked for tells whether another page follows.
+      const rows = await query
+        .orderBy('id')
+        .limit(limit + 1)
+        .execute()
+      const items = rows.slice(0, limit).map(read)
+      return { items, next: rows.length > limit ? (items.at(-1)?.id ?? null) : null }
+    },
+
+    async insert({ id, document, demo }, act: Act): Promise<Inserted<Document>> {
+      const at = act.at.toISOString()
+      const text = JSON.stringify(document)
+      return database.transaction().execute(async (transaction) => {
+        // Writes before it reads: a transaction that starts by reading cannot wait for another writer.
+        const written = await transaction
+          .insertInto(table)
+          .values({
+            id,
+            version: 1,
+            format: noun.format,
+            updated_at: at,
+            deleted_at: null,
+            demo: demo ? 1 : 0,
+            document: text,
+            ...noun.keys(document),
+          })
+          .onConflict((conflict) => conflict.column('id').doNothing())
+          .executeTakeFirst()
+        if (written.numInsertedOrUpdatedRows !== 0n) {
+          await transaction
+            .insertInto('revision')
+            .values({
+              noun: table,
+              id,
+              version: 1,
+              who: act.who,
+              acted_at: at,
+              acted_from: act.from,
+              request_key: act.requestKey,
+              document: text,
+            })
+            .execute()
+        }
+        const row = await transaction
+          .selectFrom(table)
+          .select(FIXED)
+          .where('id', '=', id)
+          .executeTakeFirstOrThrow()
+        return {
+          outcome: written.numInsertedOrUpdatedRows === 0n ? 'present' : 'inserted',
+          stored: read(row),
+        }
+      })
+    },
+  }
+}

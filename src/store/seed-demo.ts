@@ -1,0 +1,31 @@
+import { createHash } from 'node:crypto'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { CROSSING } from './crossing-noun.ts'
+import type { Stores } from './open-store.ts'
+
+/** Ids of demo crossings are made from the file's name in this namespace (RFC 9562, version 5), so they never change. */
+const DEMO_NAMESPACE = '6f2c1d8e-3b5a-5e47-9c60-a1d4b7e92f35'
+
+export function demoId(fileName: string): string {
+  const hash = createHash('sha1')
+  hash.update(Buffer.from(DEMO_NAMESPACE.replaceAll('-', ''), 'hex')).update(fileName)
+  const bytes = hash.digest().subarray(0, 16)
+  bytes.writeUInt8((bytes.readUInt8(6) & 0x0f) | 0x50, 6)
+  bytes.writeUInt8((bytes.readUInt8(8) & 0x3f) | 0x80, 8)
+  return bytes.toString('hex').replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5')
+}
+
+/**
+ * Puts every crossing file of the folder into the store. Done again it changes nothing: what a user has altered or
+ * removed stays so.
+ */
+export async function seedDemo(stores: Stores, folder: string, at: Date): Promise<void> {
+  if (!existsSync(folder)) return
+  const files = readdirSync(folder).filter((name) => name.endsWith('.json'))
+  for (const file of files.sort()) {
+    const document = CROSSING.read(JSON.parse(readFileSync(join(folder, file), 'utf8')))
+    const act = { who: 'demo', at, from: 'seed', requestKey: null }
+    await stores.crossings.insert({ id: demoId(file), document, demo: true }, act)
+  }
+}
