@@ -1,7 +1,19 @@
+import { geodesicLength } from './line/geodesic.ts'
+import { contactChance } from './line/contact-chance.ts'
+import { hitChance } from './line/hit-chance.ts'
+import { observedDeviation } from './line/observed-deviation.ts'
+import { driftAllowance } from './line/drift-allowance.ts'
+import { deviation } from './line/deviation.ts'
 import type { AnyRelation } from './relation.ts'
 
 /** Every relation, a line each. A test finds a relation file that is missing here. */
 export const CATALOGUE: readonly AnyRelation[] = [
+  deviation,
+  driftAllowance,
+  observedDeviation,
+  hitChance,
+  contactChance,
+  geodesicLength,
 ]
 
 export const findRelation = (id: string): AnyRelation | undefined => CATALOGUE.find((each) => each.id === id)
