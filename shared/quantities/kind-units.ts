@@ -1,0 +1,95 @@
+import type { Kind } from '../core/kinds.ts'
+import type { Dimension } from './units.ts'
+
+/** Which units a kind takes; the first dimension is the kind's own. */
+export const DIMENSIONS_OF_KIND: Readonly<Record<Kind, readonly Dimension[]>> = {
+  length: ['length'],
+  diameter: ['length'],
+  depth: ['length'],
+  movement: ['length'],
+  altitude: ['length'],
+  area: ['area'],
+  volume: ['volume'],
+  duration: ['duration'],
+  speed: ['speed'],
+  particleVelocity: ['speed'],
+  mass: ['mass'],
+  massFlow: ['massFlow'],
+  density: ['density'],
+  unitWeight: ['unitWeight'],
+  force: ['force'],
+  energy: ['energy'],
+  power: ['power'],
+  gaugePressure: ['pressure'],
+  absolutePressure: ['pressure'],
+  pressureDifference: ['pressure'],
+  stress: ['pressure'],
+  volumeFlow: ['volumeFlow'],
+  temperature: ['temperature'],
+  temperatureDifference: ['temperatureDifference'],
+  angle: ['angle'],
+  frequency: ['frequency'],
+  drift: ['drift'],
+  expansion: ['expansion'],
+  resistancePerBlow: ['lengthPerBlow', 'length'],
+  perLength: ['perLength'],
+  ratio: ['ratio'],
+  count: ['count'],
+}
+
+/** What is offered when the unit is missing or wrong: the units a person would most likely mean, ours first. */
+export const LIKELY_UNITS: Readonly<Record<Kind, readonly string[]>> = {
+  length: ['ft', 'm'],
+  diameter: ['in', 'mm'],
+  depth: ['ft', 'in', 'm', 'mm'],
+  movement: ['in', 'mm'],
+  altitude: ['ft', 'm'],
+  area: ['ft2', 'm2'],
+  volume: ['gal', 'ft3', 'L', 'm3'],
+  duration: ['min', 'h'],
+  speed: ['ft/min', 'm/min'],
+  particleVelocity: ['in/s', 'mm/s'],
+  mass: ['lb', 'kg'],
+  massFlow: ['lb/h', 'kg/h'],
+  density: ['lb/ft3', 'kg/m3'],
+  unitWeight: ['lbf/ft3', 'kN/m3'],
+  force: ['lbf', 'N', 'kN'],
+  energy: ['ft-lb', 'J'],
+  power: ['hp', 'kW'],
+  gaugePressure: ['psi', 'bar'],
+  absolutePressure: ['psia', 'kPa'],
+  pressureDifference: ['psi', 'bar'],
+  stress: ['psf', 'tsf', 'kPa'],
+  volumeFlow: ['cfm', 'm3/min'],
+  temperature: ['°F', '°C'],
+  temperatureDifference: ['°F', 'K'],
+  angle: ['deg', 'mrad'],
+  frequency: ['bpm', 'Hz'],
+  drift: ['mrad/m^0.5'],
+  expansion: ['1/°F', '1/K'],
+  resistancePerBlow: ['in/blow', 'mm/blow'],
+  perLength: ['1/ft', '1/m'],
+  ratio: ['', '%'],
+  count: [''],
+}
+
+/** The unit of a bare number in a file that says "units": "us"; a kind that is not here is asked about. */
+export const BARE_US_UNITS: Readonly<Partial<Record<Kind, string>>> = {
+  length: 'ft',
+  depth: 'ft',
+  altitude: 'ft',
+  diameter: 'in',
+  gaugePressure: 'psi',
+  absolutePressure: 'psi',
+  pressureDifference: 'psi',
+  volumeFlow: 'cfm',
+  temperature: '°F',
+  temperatureDifference: '°F',
+}
+
+/** Which of "above the air around", "above vacuum" and "one less the other" a kind is; plain psi fits them all. */
+export const DATUM_OF_KIND: Readonly<Partial<Record<Kind, 'gauge' | 'absolute' | 'difference'>>> = {
+  gaugePressure: 'gauge',
+  absolutePressure: 'absolute',
+  pressureDifference: 'difference',
+}
