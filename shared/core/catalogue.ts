@@ -1,9 +1,12 @@
-import { geodesicLength } from './line/geodesic.ts'
+import { pitSlope } from './digsafe/pit-slope.ts'
+import { pitVolume } from './digsafe/pit-volume.ts'
+import { requiredClearance } from './digsafe/required-clearance.ts'
 import { contactChance } from './line/contact-chance.ts'
+import { deviation } from './line/deviation.ts'
+import { driftAllowance } from './line/drift-allowance.ts'
+import { geodesicLength } from './line/geodesic.ts'
 import { hitChance } from './line/hit-chance.ts'
 import { observedDeviation } from './line/observed-deviation.ts'
-import { driftAllowance } from './line/drift-allowance.ts'
-import { deviation } from './line/deviation.ts'
 import type { AnyRelation } from './relation.ts'
 
 /** Every relation, a line each. A test finds a relation file that is missing here. */
@@ -14,6 +17,9 @@ export const CATALOGUE: readonly AnyRelation[] = [
   hitChance,
   contactChance,
   geodesicLength,
+  pitVolume,
+  pitSlope,
+  requiredClearance,
 ]
 
 export const findRelation = (id: string): AnyRelation | undefined => CATALOGUE.find((each) => each.id === id)

@@ -7,4 +7,6 @@ export const PUBLISHED: Readonly<Record<string, () => Promise<Table>>> = {
   deviation: () => import('./deviation.ts'),
   contact: () => import('./contact.ts'),
   geodesic: () => import('./geodesic.ts'),
+  pits: () => import('./pits.ts'),
+  clearance: () => import('./clearance.ts'),
 }
