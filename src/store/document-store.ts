@@ -8,6 +8,8 @@ const FIXED = ['id', 'version', 'format', 'updated_at', 'deleted_at', 'demo', 'd
 export function createDocumentStore<Document>(
   database: Kysely<Tables>,
   noun: Noun<Document, CrossingKeys>,
+  /** Tells the world's errors, which the driver throws in its own way, from ours. */
+  worldError: (error: unknown) => unknown,
 ): Store<Document> {
   const { table } = noun
 
@@ -20,14 +22,19 @@ export function createDocumentStore<Document>(
     document: noun.read(JSON.parse(row.document)),
   })
 
+  const guarded = <Answer>(work: Promise<Answer>): Promise<Answer> =>
+    work.catch((error: unknown) => {
+      throw worldError(error)
+    })
+
   return {
     async find(id) {
-      const row = await database
+      const query = database
         .selectFrom(table)
         .select(FIXED)
         .where('id', '=', id)
         .where('deleted_at', 'is', null)
-        .executeTakeFirst()
+      const row = await guarded(query.executeTakeFirst())
       return row === undefined ? null : read(row)
     },
 
@@ -35,10 +42,12 @@ export function createDocumentStore<Document>(
       let query = database.selectFrom(table).select(FIXED).where('deleted_at', 'is', null)
       if (after !== null) query = query.where('id', '>', after)
       // One more than asked for tells whether another page follows.
-      const rows = await query
-        .orderBy('id')
-        .limit(limit + 1)
-        .execute()
+      const rows = await guarded(
+        query
+          .orderBy('id')
+          .limit(limit + 1)
+          .execute(),
+      )
       const items = rows.slice(0, limit).map(read)
       return { items, next: rows.length > limit ? (items.at(-1)?.id ?? null) : null }
     },
@@ -46,7 +55,7 @@ export function createDocumentStore<Document>(
     async insert({ id, document, demo }, act: Act): Promise<Inserted<Document>> {
       const at = act.at.toISOString()
       const text = JSON.stringify(document)
-      return database.transaction().execute(async (transaction) => {
+      const work = database.transaction().execute(async (transaction): Promise<Inserted<Document>> => {
         // Writes before it reads: a transaction that starts by reading cannot wait for another writer.
         const written = await transaction
           .insertInto(table)
@@ -87,6 +96,7 @@ export function createDocumentStore<Document>(
           stored: read(row),
         }
       })
+      return guarded(work)
     },
   }
 }

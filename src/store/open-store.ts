@@ -4,7 +4,7 @@ import { CROSSING, type CrossingDocument } from './crossing-noun.ts'
 import { createDocumentStore } from './document-store.ts'
 import { migrate } from './migrate.ts'
 import type { Store } from './noun.ts'
-import { openSqlite } from './sqlite.ts'
+import { openSqlite, storeErrorFrom } from './sqlite.ts'
 import { StoreError } from './store-error.ts'
 
 export type Stores = { readonly crossings: Store<CrossingDocument> }
@@ -25,5 +25,8 @@ export async function openStore(dataFolder: string): Promise<OpenStore> {
     await database.destroy()
     throw error
   }
-  return { crossings: createDocumentStore(database, CROSSING), close: () => database.destroy() }
+  return {
+    crossings: createDocumentStore(database, CROSSING, (error) => storeErrorFrom(error, file)),
+    close: () => database.destroy(),
+  }
 }

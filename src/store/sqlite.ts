@@ -32,3 +32,9 @@ export async function openSqlite(file: string): Promise<Kysely<Tables>> {
     throw new StoreError(CODES[codeOf(error)] ?? 'cannot-write-folder', file, error)
   }
 }
+
+/** The driver's own errors as the store's; anything else is a bug and passes through. */
+export function storeErrorFrom(error: unknown, file: string): unknown {
+  const code = codeOf(error)
+  return code.startsWith('SQLITE_') ? new StoreError(CODES[code] ?? 'unavailable', file, error) : error
+}

@@ -1,0 +1,66 @@
+import { readFile } from 'node:fs/promises'
+import { resolve } from 'node:path'
+import { type Command, Option } from 'commander'
+import { done, type Outcome, refused } from '../../../shared/core/outcome.ts'
+import { planDocument } from '../../plan-document.ts'
+import { answerRefusal, printJson } from '../answer.ts'
+import { EXIT } from '../exit-codes.ts'
+import type { Io } from '../io.ts'
+import { planText } from '../plan-text.ts'
+import type { End } from '../program.ts'
+import { type AnswerOptions, jsonOption, languageOption } from '../shared-options.ts'
+
+type Options = AnswerOptions & { readonly units?: 'us' | 'si'; readonly working?: true }
+
+const READING_FAILS: Readonly<Record<string, string>> = {
+  ENOENT: 'a file that exists',
+  EISDIR: 'a file, not a folder',
+  EACCES: 'a file that may be read',
+  ENOTDIR: 'a file that exists',
+}
+
+async function readFileOrStdin(file: string, io: Io): Promise<Outcome<string>> {
+  if (file === '-') return done(await io.readStdin())
+  try {
+    return done(await readFile(resolve(io.workingFolder, file), 'utf8'))
+  } catch (error) {
+    const accepted = error instanceof Error && 'code' in error ? READING_FAILS[String(error.code)] : undefined
+    if (accepted === undefined) throw error
+    return refused({ path: '', code: 'not-available', given: file, accepted })
+  }
+}
+
+function parseJson(text: string): Outcome<unknown> {
+  try {
+    // Editors on some systems put a mark before the first character.
+    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''))
+    return done(value)
+  } catch (error) {
+    if (!(error instanceof SyntaxError)) throw error
+    return refused({ path: '', code: 'not-json', given: error.message.slice(0, 120), accepted: 'JSON' })
+  }
+}
+
+/** `plan FILE`: one crossing planned; a held plan is a plan. */
+export function addPlan(program: Command, io: Io, end: End): void {
+  program
+    .command('plan')
+    .description('plan one crossing')
+    .argument('<file>', 'crossing file; - reads it from standard input')
+    .addOption(new Option('--units <system>', 'units of the table').choices(['us', 'si']))
+    .option('--working', 'print every formula used, with its inputs and sources')
+    .addOption(jsonOption())
+    .addOption(languageOption())
+    .action(async (file: string, options: Options) => {
+      const refusal = { json: options.json === true, language: options.lang }
+      const text = await readFileOrStdin(file, io)
+      if (!text.ok) return end(answerRefusal(io, text.issues, refusal))
+      const given = parseJson(text.value)
+      if (!given.ok) return end(answerRefusal(io, given.issues, refusal))
+      const outcome = planDocument(given.value)
+      if (!outcome.ok) return end(answerRefusal(io, outcome.issues, refusal))
+      if (options.json) printJson(io, outcome.value)
+      else io.out(planText(outcome.value, { units: options.units ?? 'us', language: options.lang, working: options.working === true }))
+      end(EXIT.done)
+    })
+}

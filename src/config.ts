@@ -1,0 +1,59 @@
+import { join, resolve } from 'node:path'
+import { z } from 'zod'
+
+type Environment = Readonly<Record<string, string | undefined>>
+
+const DEFAULT_PORT = 4270
+/** Only this machine, until somebody asks for more: nobody signs in yet. */
+const DEFAULT_HOST = '127.0.0.1'
+
+const port = z
+  .string()
+  .regex(/^\d{1,5}$/)
+  .transform(Number)
+  .refine((value) => value <= 65535)
+
+/** Empty means unset, as a shell leaves it. */
+const unset = (value: string | undefined) => (value === '' ? undefined : value)
+
+export type ServerConfig = {
+  readonly port: number
+  readonly host: string
+  readonly dataFolder: string
+  readonly demo: boolean
+  readonly webRoot: string
+  readonly demoFolder: string
+}
+
+export type ServerOptions = {
+  readonly port?: string | undefined
+  readonly host?: string | undefined
+  readonly data?: string | undefined
+  readonly empty?: boolean | undefined
+}
+
+/** The environment and the options typed, parsed once; options win. A sentence when one of them cannot be meant. */
+export function serverConfig(
+  options: ServerOptions,
+  environment: Environment,
+  folders: { readonly root: string; readonly working: string },
+): { readonly ok: true; readonly config: ServerConfig } | { readonly ok: false; readonly sentence: string } {
+  const portText = options.port ?? unset(environment.PORT) ?? String(DEFAULT_PORT)
+  const parsedPort = port.safeParse(portText)
+  if (!parsedPort.success) {
+    const where = options.port === undefined ? 'PORT' : '--port'
+    return { ok: false, sentence: `${where} must be a whole number from 0 to 65535, not "${portText}".` }
+  }
+  const data = options.data ?? unset(environment.UNDERLANE_DATA)
+  return {
+    ok: true,
+    config: {
+      port: parsedPort.data,
+      host: options.host ?? unset(environment.UNDERLANE_HOST) ?? DEFAULT_HOST,
+      dataFolder: data === undefined ? join(folders.root, 'data') : resolve(folders.working, data),
+      demo: options.empty !== true,
+      webRoot: join(folders.root, 'dist', 'web'),
+      demoFolder: join(folders.root, 'src', 'store', 'demo'),
+    },
+  }
+}

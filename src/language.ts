@@ -1,0 +1,8 @@
+export const LANGUAGES = ['en', 'es'] as const
+export type Language = (typeof LANGUAGES)[number]
+
+/** The language named by a tag such as 'es-MX', when it is one we write. */
+export function languageNamed(tag: string): Language | null {
+  const primary = tag.toLowerCase().split('-')[0]
+  return LANGUAGES.find((language) => language === primary) ?? null
+}

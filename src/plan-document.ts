@@ -1,0 +1,42 @@
+import { createHash } from 'node:crypto'
+import { parseCrossing } from '../shared/contracts/crossing.ts'
+import { ENGINE_VERSION, TABLES_VERSION } from '../shared/core/engine-version.ts'
+import { done, type Outcome } from '../shared/core/outcome.ts'
+import type { Plan } from '../shared/core/plan/plan.ts'
+import { planCrossing } from '../shared/core/plan/plan-crossing.ts'
+
+/** The result as it leaves the program: `plan --json` and POST /api/plans give the same document. */
+export type PlanDocument = {
+  readonly schema: 'underlane/plan@1'
+  readonly engine: string
+  readonly input: { readonly sha256: string }
+  readonly spread: { readonly seed: number; readonly draws: number }
+  readonly tables: string
+  readonly name: string
+} & Plan
+
+/** JSON with its keys in order and no spaces: two files that say the same give the same text. */
+export function canonicalJson(value: unknown): string {
+  return JSON.stringify(value, (_key, inner: unknown) =>
+    inner !== null && typeof inner === 'object' && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)))
+      : inner,
+  )
+}
+
+/** Plans a crossing file given as parsed JSON. */
+export function planDocument(given: unknown): Outcome<PlanDocument> {
+  const input = parseCrossing(given)
+  if (!input.ok) return input
+  const plan = planCrossing(input.value)
+  if (!plan.ok) return plan
+  return done({
+    schema: 'underlane/plan@1',
+    engine: ENGINE_VERSION,
+    input: { sha256: createHash('sha256').update(canonicalJson(given)).digest('hex') },
+    spread: { seed: input.value.spread.seed, draws: input.value.spread.draws },
+    tables: TABLES_VERSION,
+    name: input.value.name,
+    ...plan.value,
+  })
+}

@@ -1,0 +1,48 @@
+import type { Context } from 'hono'
+import { HTTPException } from 'hono/http-exception'
+import type { ContentfulStatusCode } from 'hono/utils/http-status'
+import type { Issue } from '../../shared/core/outcome.ts'
+import { issuesWithText } from '../issues-with-text.ts'
+import { StoreError } from '../store/store-error.ts'
+import { languageOf } from './language.ts'
+
+/** What every route may count on. */
+export type AppEnv = { Variables: { requestId: string } }
+
+export type ApiErrorCode =
+  | 'bad-json'
+  | 'bad-request'
+  | 'body-too-large'
+  | 'internal'
+  | 'not-found'
+  | 'not-json'
+  | 'refused'
+  | 'store-unavailable'
+
+/** The one shape of an error, whatever went wrong. */
+export function refuse(
+  c: Context<AppEnv>,
+  status: ContentfulStatusCode,
+  code: ApiErrorCode,
+  issues: readonly Issue[] = [],
+) {
+  c.header('Cache-Control', 'no-store')
+  return c.json(
+    { code, requestId: c.get('requestId'), issues: issuesWithText(issues, languageOf(c)) },
+    status,
+  )
+}
+
+/** The one place a thrown error becomes an answer: detail goes to the log, not to the client. */
+export const mapErrors = (log: (line: string) => void) => (error: Error, c: Context<AppEnv>) => {
+  const about = `${c.req.method} ${c.req.path} ${c.get('requestId')}`
+  if (error instanceof HTTPException && error.status < 500)
+    return refuse(c, error.status as 400, 'bad-request')
+  if (error instanceof StoreError) {
+    log(`${about}: ${error.message} (${String(error.cause)})`)
+    c.header('Retry-After', '5')
+    return refuse(c, 503, 'store-unavailable')
+  }
+  log(`${about}: ${error.stack ?? String(error)}`)
+  return refuse(c, 500, 'internal')
+}

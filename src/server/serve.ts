@@ -1,0 +1,112 @@
+import type { AddressInfo } from 'node:net'
+import { serve as listen, type ServerType } from '@hono/node-server'
+import type { ServerConfig } from '../config.ts'
+import { type OpenStore, openStore } from '../store/open-store.ts'
+import { seedDemo } from '../store/seed-demo.ts'
+import { StoreError, type StoreErrorCode } from '../store/store-error.ts'
+import { buildApp } from './app.ts'
+
+export type Running = { readonly address: string; close(): Promise<void> }
+
+/** Requests under way get this long to finish when the server is asked to end. */
+const LAST_WORDS_MS = 3000
+
+const STORE_SENTENCES: Readonly<Record<StoreErrorCode, (path: string) => string>> = {
+  'cannot-write-folder': (path) =>
+    `Cannot write to ${path}: give another folder with --data DIR, or make this one writable.`,
+  'not-a-store': (path) =>
+    `${path} is not an Underlane store, or is damaged: move it away, or give another folder with --data DIR.`,
+  'made-by-a-newer-version': (path) =>
+    `${path} was made by a newer Underlane: update this one, or give another folder with --data DIR.`,
+  busy: (path) =>
+    `${path} is held by another program: end that one first, or give another folder with --data DIR.`,
+  'migration-failed': (path) =>
+    `${path} could not be brought up to this version and was left as it was: keep a copy and report this.`,
+  unavailable: (path) => `${path} cannot be read or written just now: look at the disk, then start again.`,
+}
+
+function listenSentence(error: Error, { port, host }: ServerConfig): string | null {
+  const code = 'code' in error ? String(error.code) : ''
+  if (code === 'EADDRINUSE') return `Port ${port} is taken by another program: choose another with --port N.`
+  if (code === 'EACCES')
+    return `Port ${port} is not allowed for this user: choose one above 1023 with --port N.`
+  if (code === 'EADDRNOTAVAIL' || code === 'ENOTFOUND' || code === 'EAI_AGAIN') {
+    return `This machine has no address ${host}: give another with --host.`
+  }
+  return null
+}
+
+/** What a person can mend, in one plain sentence; null when it is our own bug. */
+export function startSentence(error: unknown, config: ServerConfig): string | null {
+  if (error instanceof StoreError) return STORE_SENTENCES[error.code](error.path)
+  return error instanceof Error ? listenSentence(error, config) : null
+}
+
+function listenOn(config: ServerConfig, store: OpenStore, log: (line: string) => void): Promise<ServerType> {
+  const app = buildApp({ store, webRoot: config.webRoot, log })
+  return new Promise((resolve, reject) => {
+    const server = listen({ fetch: app.fetch, port: config.port, hostname: config.host }, () =>
+      resolve(server),
+    )
+    server.once('error', reject)
+  })
+}
+
+function addressOf(server: ServerType, host: string): string {
+  const { port } = server.address() as AddressInfo
+  const everywhere = host === '0.0.0.0' || host === '::'
+  const name = everywhere || host === '127.0.0.1' || host === '::1' ? 'localhost' : host
+  return `http://${name.includes(':') ? `[${name}]` : name}:${port}/`
+}
+
+/** Opens the store, puts the demo in, and listens. Throws what `startSentence` can tell about. */
+export async function startServer(config: ServerConfig, log: (line: string) => void): Promise<Running> {
+  const store = await openStore(config.dataFolder)
+  try {
+    if (config.demo) await seedDemo(store, config.demoFolder, new Date())
+    const server = await listenOn(config, store, log)
+    return {
+      address: addressOf(server, config.host),
+      close: async () => {
+        await new Promise<void>((resolve) => {
+          const impatient = setTimeout(() => {
+            if ('closeAllConnections' in server) server.closeAllConnections()
+          }, LAST_WORDS_MS)
+          server.close(() => {
+            clearTimeout(impatient)
+            resolve()
+          })
+          if ('closeIdleConnections' in server) server.closeIdleConnections()
+        })
+        await store.close()
+      },
+    }
+  } catch (error) {
+    await store.close()
+    throw error
+  }
+}
+
+/** Serves until asked to end by Ctrl-C or by the system; the answer is the exit code. */
+export async function serveUntilStopped(
+  config: ServerConfig,
+  write: { readonly out: (text: string) => void; readonly err: (text: string) => void },
+): Promise<number> {
+  let running: Running
+  try {
+    running = await startServer(config, (line) => write.err(`${line}\n`))
+  } catch (error) {
+    const sentence = startSentence(error, config)
+    if (sentence === null) throw error
+    write.err(`${sentence}\n`)
+    return 3
+  }
+  write.out(`Underlane is at ${running.address}\n`)
+  write.err(`Data in ${config.dataFolder}. Ctrl-C ends it.\n`)
+  await new Promise<void>((resolve) => {
+    process.once('SIGINT', resolve)
+    process.once('SIGTERM', resolve)
+  })
+  await running.close()
+  return 0
+}

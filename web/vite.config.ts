@@ -1,0 +1,21 @@
+import { fileURLToPath } from 'node:url'
+import preact from '@preact/preset-vite'
+import { defineConfig } from 'vite'
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
+
+export default defineConfig({
+  root: here('.'),
+  plugins: [preact()],
+  build: {
+    outDir: here('../dist/web'),
+    emptyOutDir: true,
+    target: 'es2022',
+    // Everything with a hash in its name lies in assets/ and is served as never changing; nothing is inlined as data:,
+    // which the page's security policy would refuse for scripts and styles.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  // While developing, the API is the one of `npm start`.
+  server: { proxy: { '/api': `http://127.0.0.1:${process.env.PORT ?? 4270}` } },
+})
