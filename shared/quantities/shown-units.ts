@@ -1,0 +1,148 @@
+import type { Kind } from '../core/kinds.ts'
+
+export type UnitSystem = 'us' | 'si'
+
+/** How one kind of quantity is written in one system, up to a size (SI, exclusive); the last row takes the rest. */
+export type Style =
+  | { readonly below?: number; readonly unit: string; readonly step: number; readonly bareZeros?: true }
+  /** `pad` keeps the zero of 2.0: rates stand in columns of good, likely and bad. */
+  | { readonly below?: number; readonly unit: string; readonly significant: number; readonly pad?: true }
+  | { readonly below?: number; readonly write: 'feet-inches' | 'inches' | 'hours-minutes' }
+
+type Styles = readonly [Style, ...Style[]]
+
+const FEET: Styles = [{ write: 'feet-inches' }]
+const METRES: Styles = [{ unit: 'm', step: 0.01 }]
+const INCH_M = 0.0254
+/** Contract: 1 min under 2 h, else 5 min. Above two days a time is a life in hours, not an appointment. */
+const TIMES: Styles = [
+  { below: 0.995, unit: 's', step: 0.01 },
+  { below: 9.95, unit: 's', step: 0.1 },
+  { below: 120, unit: 's', step: 1 },
+  { below: 119.5 * 60, unit: 'min', step: 1 },
+  { below: 48 * 3600, write: 'hours-minutes' },
+  { unit: 'h', step: 1 },
+]
+const DRIFT: Styles = [{ unit: 'mrad/m^0.5', significant: 2 }]
+const ANGLE: Styles = [
+  { below: 0.01, unit: 'mrad', significant: 2 },
+  { unit: 'deg', step: 0.1, bareZeros: true },
+]
+const NUMBER: Styles = [{ unit: '', significant: 3 }]
+const COUNT: Styles = [{ unit: '', step: 0.1, bareZeros: true }]
+/** Oil is fed by the millilitre everywhere. */
+const OIL_FLOW: Style = { below: 1e-6, unit: 'mL/h', significant: 2 }
+
+/** Contract, Digits: pressures 1 psi / 0.1 bar, rates 2 significant digits; the rest by what the trade can measure. */
+export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>> = {
+  us: {
+    length: FEET,
+    depth: FEET,
+    diameter: [{ write: 'inches' }],
+    movement: [
+      { below: 0.0995 * INCH_M, unit: 'in', step: 0.001 },
+      { below: 9.95 * INCH_M, unit: 'in', step: 0.01 },
+      { unit: 'in', step: 0.1 },
+    ],
+    altitude: [{ unit: 'ft', step: 1 }],
+    area: [
+      { below: 0.09, unit: 'in2', significant: 3 },
+      { unit: 'ft2', significant: 3 },
+    ],
+    volume: [
+      { below: 1e-3, unit: 'in3', significant: 3 },
+      { below: 0.5, unit: 'gal', significant: 3 },
+      { unit: 'ft3', significant: 3 },
+    ],
+    duration: TIMES,
+    speed: [
+      { below: 0.5 * 0.00508, unit: 'in/min', significant: 2, pad: true },
+      { unit: 'ft/min', significant: 2, pad: true },
+    ],
+    particleVelocity: [{ unit: 'in/s', significant: 2, pad: true }],
+    mass: [{ unit: 'lb', significant: 3 }],
+    massFlow: [{ unit: 'lb/h', significant: 2 }],
+    density: [{ unit: 'lb/ft3', significant: 3 }],
+    unitWeight: [{ unit: 'pcf', step: 1 }],
+    force: [{ unit: 'lbf', significant: 3 }],
+    energy: [{ unit: 'ft-lb', significant: 3 }],
+    power: [{ unit: 'hp', significant: 2 }],
+    gaugePressure: [{ unit: 'psi', step: 1 }],
+    absolutePressure: [{ unit: 'psia', step: 1 }],
+    pressureDifference: [{ unit: 'psi', step: 1 }],
+    stress: [
+      { below: 1e6, unit: 'psf', significant: 3 },
+      { unit: 'ksf', significant: 3 },
+    ],
+    volumeFlow: [OIL_FLOW, { unit: 'cfm', significant: 3 }],
+    temperature: [{ unit: '°F', step: 1 }],
+    temperatureDifference: [{ unit: '°F', step: 1 }],
+    angle: ANGLE,
+    frequency: [{ unit: 'blows/min', significant: 3 }],
+    drift: DRIFT,
+    expansion: [{ unit: '1/°F', significant: 3 }],
+    resistancePerBlow: [{ unit: 'in/blow', significant: 2 }],
+    perLength: [{ unit: '1/ft', significant: 3 }],
+    ratio: NUMBER,
+    count: COUNT,
+  },
+  si: {
+    length: METRES,
+    depth: METRES,
+    diameter: [{ unit: 'mm', step: 0.1, bareZeros: true }],
+    movement: [
+      { below: 0.995e-3, unit: 'mm', step: 0.01 },
+      { below: 9.95e-3, unit: 'mm', step: 0.1 },
+      { unit: 'mm', step: 1 },
+    ],
+    altitude: [{ unit: 'm', step: 1 }],
+    area: [
+      { below: 1e-4, unit: 'mm2', significant: 3 },
+      { below: 0.1, unit: 'cm2', significant: 3 },
+      { unit: 'm2', significant: 3 },
+    ],
+    volume: [
+      { below: 1e-6, unit: 'mm3', significant: 3 },
+      { below: 1e-4, unit: 'cm3', significant: 3 },
+      { below: 1, unit: 'L', significant: 3 },
+      { unit: 'm3', significant: 3 },
+    ],
+    duration: TIMES,
+    speed: [
+      { below: 0.1 / 60, unit: 'mm/min', significant: 2, pad: true },
+      { unit: 'm/min', significant: 2, pad: true },
+    ],
+    particleVelocity: [{ unit: 'mm/s', significant: 2, pad: true }],
+    mass: [{ unit: 'kg', significant: 3 }],
+    massFlow: [{ unit: 'kg/h', significant: 2 }],
+    density: [{ unit: 'kg/m3', significant: 3 }],
+    unitWeight: [{ unit: 'kN/m3', step: 0.1 }],
+    force: [
+      { below: 1000, unit: 'N', significant: 3 },
+      { unit: 'kN', significant: 3 },
+    ],
+    energy: [{ unit: 'J', significant: 3 }],
+    power: [
+      { below: 1000, unit: 'W', significant: 2 },
+      { unit: 'kW', significant: 2 },
+    ],
+    gaugePressure: [{ unit: 'bar', step: 0.1 }],
+    absolutePressure: [{ unit: 'bara', step: 0.1 }],
+    pressureDifference: [{ unit: 'bar', step: 0.1 }],
+    stress: [
+      { below: 1e6, unit: 'kPa', significant: 3 },
+      { unit: 'MPa', significant: 3 },
+    ],
+    volumeFlow: [OIL_FLOW, { unit: 'm3/min', significant: 3 }],
+    temperature: [{ unit: '°C', step: 1 }],
+    temperatureDifference: [{ unit: 'K', step: 1 }],
+    angle: ANGLE,
+    frequency: [{ unit: 'Hz', significant: 3 }],
+    drift: DRIFT,
+    expansion: [{ unit: '1/K', significant: 3 }],
+    resistancePerBlow: [{ unit: 'mm/blow', significant: 2 }],
+    perLength: [{ unit: '1/m', significant: 3 }],
+    ratio: NUMBER,
+    count: COUNT,
+  },
+}
