@@ -1,8 +1,21 @@
 import type { Kysely } from 'kysely'
 import type { Act, Inserted, Noun, Page, PageRequest, Store, Stored } from './noun.ts'
+import { recordRevision } from './revisions.ts'
 import type { CrossingKeys, FixedColumns, Tables } from './tables.ts'
 
 const FIXED = ['id', 'version', 'format', 'updated_at', 'deleted_at', 'demo', 'document'] as const
+
+const storedFrom = <Document>(
+  row: FixedColumns,
+  readDocument: (given: unknown) => Document,
+): Stored<Document> => ({
+  id: row.id,
+  version: row.version,
+  format: row.format,
+  updatedAt: row.updated_at,
+  demo: row.demo === 1,
+  document: readDocument(JSON.parse(row.document)),
+})
 
 /** One noun's documents in one table, each change also a line of the revision table. */
 export function createDocumentStore<Document>(
@@ -13,14 +26,7 @@ export function createDocumentStore<Document>(
 ): Store<Document> {
   const { table } = noun
 
-  const read = (row: FixedColumns): Stored<Document> => ({
-    id: row.id,
-    version: row.version,
-    format: row.format,
-    updatedAt: row.updated_at,
-    demo: row.demo === 1,
-    document: noun.read(JSON.parse(row.document)),
-  })
+  const read = (row: FixedColumns) => storedFrom(row, noun.read)
 
   const guarded = <Answer>(work: Promise<Answer>): Promise<Answer> =>
     work.catch((error: unknown) => {
@@ -53,7 +59,6 @@ export function createDocumentStore<Document>(
     },
 
     async insert({ id, document, demo }, act: Act): Promise<Inserted<Document>> {
-      const at = act.at.toISOString()
       const text = JSON.stringify(document)
       const work = database.transaction().execute(async (transaction): Promise<Inserted<Document>> => {
         // Writes before it reads: a transaction that starts by reading cannot wait for another writer.
@@ -63,7 +68,7 @@ export function createDocumentStore<Document>(
             id,
             version: 1,
             format: noun.format,
-            updated_at: at,
+            updated_at: act.at.toISOString(),
             deleted_at: null,
             demo: demo ? 1 : 0,
             document: text,
@@ -72,19 +77,7 @@ export function createDocumentStore<Document>(
           .onConflict((conflict) => conflict.column('id').doNothing())
           .executeTakeFirst()
         if (written.numInsertedOrUpdatedRows !== 0n) {
-          await transaction
-            .insertInto('revision')
-            .values({
-              noun: table,
-              id,
-              version: 1,
-              who: act.who,
-              acted_at: at,
-              acted_from: act.from,
-              request_key: act.requestKey,
-              document: text,
-            })
-            .execute()
+          await recordRevision(transaction, { noun: table, id, version: 1, document: text }, act)
         }
         const row = await transaction
           .selectFrom(table)
