@@ -4,6 +4,17 @@ type Table = { readonly checks: readonly PublishedCheck[] }
 
 /** Printed tables by name, loaded only when somebody looks: tests, the checks command, the workings page. */
 export const PUBLISHED: Readonly<Record<string, () => Promise<Table>>> = {
+  'us-standard-atmosphere-1976': () => import('./us-standard-atmosphere-1976.ts'),
+  'open-library-air-points': () => import('./open-library-air-points.ts'),
+  'cengel-friction-examples': () => import('./cengel-friction-examples.ts'),
+  'crane-air-examples': () => import('./crane-air-examples.ts'),
+  'air-second-calculation': () => import('./air-second-calculation.ts'),
+  'schedule-40-air-table': () => import('./schedule-40-air-table.ts'),
+  'orifice-table': () => import('./orifice-table.ts'),
+  'usbr-altitude-table': () => import('./usbr-altitude-table.ts'),
+  'temperature-altitude-row': () => import('./temperature-altitude-row.ts'),
+  'ornl-receiver-tests': () => import('./ornl-receiver-tests.ts'),
+  'fm-5-434-altitude': () => import('./fm-5-434-altitude.ts'),
   deviation: () => import('./deviation.ts'),
   contact: () => import('./contact.ts'),
   geodesic: () => import('./geodesic.ts'),
