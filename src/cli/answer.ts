@@ -24,7 +24,8 @@ export function answerRefusal(
 /** Rows of text as columns of equal width; the last column is left ragged. */
 export function columns(rows: readonly (readonly string[])[]): string {
   const widths: number[] = []
-  for (const row of rows) for (const [at, cell] of row.entries()) widths[at] = Math.max(widths[at] ?? 0, cell.length)
+  for (const row of rows)
+    for (const [at, cell] of row.entries()) widths[at] = Math.max(widths[at] ?? 0, cell.length)
   const line = (row: readonly string[]) =>
     row.map((cell, at) => (at === row.length - 1 ? cell : cell.padEnd(widths[at] ?? 0))).join('  ')
   return rows.map((row) => `${line(row).trimEnd()}\n`).join('')

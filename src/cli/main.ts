@@ -35,6 +35,8 @@ if (command !== 'serve') {
 try {
   process.exitCode = await runProgram(process.argv.slice(2), io)
 } catch (error) {
-  io.err(`Underlane has failed; this is a bug of ours. ${error instanceof Error ? error.stack : String(error)}\n`)
+  io.err(
+    `Underlane has failed; this is a bug of ours. ${error instanceof Error ? error.stack : String(error)}\n`,
+  )
   process.exitCode = EXIT.unfinished
 }

@@ -13,7 +13,9 @@ if (isStale('dist/cli.mjs', SOURCES.program)) {
   } catch (error) {
     const missing = error.code === 'ERR_MODULE_NOT_FOUND'
     process.stderr.write(
-      missing ? 'Packages are missing: run `npm ci` in the project first.\n' : `The command line could not be built: ${error.message}\n`,
+      missing
+        ? 'Packages are missing: run `npm ci` in the project first.\n'
+        : `The command line could not be built: ${error.message}\n`,
     )
     process.exit(3)
   }

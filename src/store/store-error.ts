@@ -4,6 +4,7 @@ export type StoreErrorCode =
   | 'made-by-a-newer-version'
   | 'busy'
   | 'migration-failed'
+  | 'unavailable'
 
 /** The world's fault, not the user's and not ours: the disk, the file, another program. */
 export class StoreError extends Error {

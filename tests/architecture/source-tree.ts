@@ -40,24 +40,20 @@ function read(path: string): SourceFile {
   return { path, text, lines: text.split('\n').length - (text.endsWith('\n') ? 1 : 0), nodes }
 }
 
-function pathsBelow(folder: string): string[] {
+function namesBelow(folder: string): string[] {
   return readdirSync(join(ROOT, folder), { withFileTypes: true }).flatMap((entry) => {
     const path = posix.join(folder, entry.name)
-    if (entry.isDirectory()) return pathsBelow(path)
-    return /\.(ts|tsx|mjs)$/.test(entry.name) ? [path] : []
+    return entry.isDirectory() ? namesBelow(path) : [path]
   })
 }
 
-/** Every program file of ours, parsed. */
-export const SOURCE_FILES: readonly SourceFile[] = ROOMS.flatMap(pathsBelow).map(read)
-
 /** Every file name of ours, program or not. */
-export const FILE_NAMES: readonly string[] = ROOMS.flatMap(function below(folder): string[] {
-  return readdirSync(join(ROOT, folder), { withFileTypes: true }).flatMap((entry) => {
-    const path = posix.join(folder, entry.name)
-    return entry.isDirectory() ? below(path) : [path]
-  })
-})
+export const FILE_NAMES: readonly string[] = ROOMS.flatMap(namesBelow)
+
+/** Every program file of ours, parsed. */
+export const SOURCE_FILES: readonly SourceFile[] = FILE_NAMES.filter((path) =>
+  /\.(ts|tsx|mjs)$/.test(path),
+).map(read)
 
 const stringOf = (node: unknown): string | null =>
   isNode(node) && node.type === 'Literal' && typeof node.value === 'string' ? node.value : null

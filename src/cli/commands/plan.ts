@@ -60,7 +60,14 @@ export function addPlan(program: Command, io: Io, end: End): void {
       const outcome = planDocument(given.value)
       if (!outcome.ok) return end(answerRefusal(io, outcome.issues, refusal))
       if (options.json) printJson(io, outcome.value)
-      else io.out(planText(outcome.value, { units: options.units ?? 'us', language: options.lang, working: options.working === true }))
+      else
+        io.out(
+          planText(outcome.value, {
+            units: options.units ?? 'us',
+            language: options.lang,
+            working: options.working === true,
+          }),
+        )
       end(EXIT.done)
     })
 }

@@ -19,7 +19,8 @@ export function addSchema(program: Command, io: Io, end: End): void {
       else if (name === undefined) io.out(SCHEMA_NAMES.map((each) => `${each}\n`).join(''))
       else {
         const schema = jsonSchema(name)
-        if (schema === null) throw new UsageError(`There is no schema "${name}"; there are ${SCHEMA_NAMES.join(', ')}.`)
+        if (schema === null)
+          throw new UsageError(`There is no schema "${name}"; there are ${SCHEMA_NAMES.join(', ')}.`)
         printJson(io, schema)
       }
       end(EXIT.done)

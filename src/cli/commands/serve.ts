@@ -6,7 +6,12 @@ import type { Io } from '../io.ts'
 import type { End } from '../program.ts'
 import { UsageError } from '../usage-error.ts'
 
-type Options = { readonly port?: string; readonly host?: string; readonly data?: string; readonly empty?: true }
+type Options = {
+  readonly port?: string
+  readonly host?: string
+  readonly data?: string
+  readonly empty?: true
+}
 
 /** `serve`: the pages and the API on this machine. */
 export function addServe(program: Command, io: Io, end: End): void {

@@ -1,0 +1,23 @@
+import { z } from 'zod'
+import { crossingSchema } from '../shared/contracts/crossing.ts'
+import { rateBook } from '../shared/contracts/rate-book.ts'
+import { refusal } from '../shared/contracts/refusal.ts'
+
+const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
+  'crossing@1': crossingSchema('refuse'),
+  'rate-book@1': rateBook,
+  'refusal@1': refusal,
+}
+
+export const SCHEMA_NAMES: readonly string[] = Object.keys(SCHEMAS)
+
+/** The JSON Schema of what is sent or answered, by `crossing`, `crossing@1` or `underlane/crossing@1`; null for another name. */
+export function jsonSchema(name: string): unknown {
+  const short = name.replace(/^underlane\//, '')
+  const full =
+    SCHEMA_NAMES.find((each) => each === short) ?? SCHEMA_NAMES.find((each) => each.split('@')[0] === short)
+  const schema = full === undefined ? undefined : SCHEMAS[full]
+  if (full === undefined || schema === undefined) return null
+  // As written in a file, before units are read; limits that JSON Schema cannot say are left out.
+  return { $id: `underlane/${full}`, ...z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }) }
+}
