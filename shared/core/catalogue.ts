@@ -10,6 +10,35 @@ import { standardAtmosphere } from './air/standard-atmosphere.ts'
 import { pitSlope } from './digsafe/pit-slope.ts'
 import { pitVolume } from './digsafe/pit-volume.ts'
 import { requiredClearance } from './digsafe/required-clearance.ts'
+import { advanceRate } from './ground/advance-rate.ts'
+import { anchorageLength } from './ground/anchorage-length.ts'
+import { cavityExpansionFactors } from './ground/cavity-expansion-factors.ts'
+import { cavityPressureDilatant } from './ground/cavity-pressure-dilatant.ts'
+import { cavityPressureUndrained } from './ground/cavity-pressure-undrained.ts'
+import { dcpResistance } from './ground/dcp-resistance.ts'
+import { drivingResistance } from './ground/driving-resistance.ts'
+import { groundDisplacement } from './ground/ground-displacement.ts'
+import { heaveProgress } from './ground/heave-progress.ts'
+import { impactEfficiency } from './ground/impact-efficiency.ts'
+import { pileTipFactors } from './ground/pile-tip-factors.ts'
+import { pipeCurvatureRatio } from './ground/pipe-curvature-ratio.ts'
+import { sandStrength } from './ground/sand-strength.ts'
+import { setPerBlow } from './ground/set-per-blow.ts'
+import { shaftFriction } from './ground/shaft-friction.ts'
+import { sidewaysPush } from './ground/sideways-push.ts'
+import { sptFineSand } from './ground/spt-fine-sand.ts'
+import { sptFrictionAngle } from './ground/spt-friction-angle.ts'
+import { sptStressCorrection } from './ground/spt-stress-correction.ts'
+import { sptUndrainedStrength } from './ground/spt-undrained-strength.ts'
+import { surfaceHeave } from './ground/surface-heave.ts'
+import { tipResistanceClay } from './ground/tip-resistance-clay.ts'
+import { tipResistanceGranular } from './ground/tip-resistance-granular.ts'
+import { toolAtPressure } from './ground/tool-at-pressure.ts'
+import { toolProportions } from './ground/tool-proportions.ts'
+import { vibrationDistance } from './ground/vibration-distance.ts'
+import { vibrationPpv } from './ground/vibration-ppv.ts'
+import { vibrationPpvAttewellFarmer } from './ground/vibration-ppv-attewell-farmer.ts'
+import { vibrationPpvCaltrans } from './ground/vibration-ppv-caltrans.ts'
 import { contactChance } from './line/contact-chance.ts'
 import { deviation } from './line/deviation.ts'
 import { driftAllowance } from './line/drift-allowance.ts'
@@ -29,6 +58,35 @@ export const CATALOGUE: readonly AnyRelation[] = [
   orificeDischarge,
   receiverTime,
   standardAtmosphere,
+  advanceRate,
+  anchorageLength,
+  cavityExpansionFactors,
+  cavityPressureDilatant,
+  cavityPressureUndrained,
+  dcpResistance,
+  drivingResistance,
+  groundDisplacement,
+  heaveProgress,
+  impactEfficiency,
+  pileTipFactors,
+  pipeCurvatureRatio,
+  sandStrength,
+  setPerBlow,
+  shaftFriction,
+  sidewaysPush,
+  sptFineSand,
+  sptFrictionAngle,
+  sptStressCorrection,
+  sptUndrainedStrength,
+  surfaceHeave,
+  tipResistanceClay,
+  tipResistanceGranular,
+  toolAtPressure,
+  toolProportions,
+  vibrationDistance,
+  vibrationPpvAttewellFarmer,
+  vibrationPpvCaltrans,
+  vibrationPpv,
   deviation,
   driftAllowance,
   observedDeviation,

@@ -20,4 +20,9 @@ export const PUBLISHED: Readonly<Record<string, () => Promise<Table>>> = {
   geodesic: () => import('./geodesic.ts'),
   pits: () => import('./pits.ts'),
   clearance: () => import('./clearance.ts'),
+  'ground-cavity': () => import('./ground-cavity.ts'),
+  'ground-spt': () => import('./ground-spt.ts'),
+  'ground-movement': () => import('./ground-movement.ts'),
+  'ground-vibration': () => import('./ground-vibration.ts'),
+  'ground-penetration': () => import('./ground-penetration.ts'),
 }
