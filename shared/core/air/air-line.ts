@@ -1,5 +1,5 @@
+import { componentOutlet, LUBRICATOR } from './component-outlet.ts'
 import { HOSE_ROUGHNESS_M, hoseOutlet } from './hose-outlet.ts'
-import { lubricatorOutlet } from './lubricator-outlet.ts'
 
 /** A hose has two ends. */
 export const COUPLINGS_PER_HOSE = 2
@@ -53,7 +53,7 @@ export function lineSteps(line: AirLine, massFlowKgPerS: number, inletAbsPa: num
     pressureAbsPa = found.outletAbsPa
   }
   if (line.lubricator) {
-    const found = lubricatorOutlet({ massFlowKgPerS, inletAbsPa: pressureAbsPa, temperatureK })
+    const found = componentOutlet(LUBRICATOR, { massFlowKgPerS, inletAbsPa: pressureAbsPa, temperatureK })
     if (!found.ok) return null
     steps.push({
       element: 'lubricator',
