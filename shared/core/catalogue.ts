@@ -45,6 +45,17 @@ import { driftAllowance } from './line/drift-allowance.ts'
 import { geodesicLength } from './line/geodesic.ts'
 import { hitChance } from './line/hit-chance.ts'
 import { observedDeviation } from './line/observed-deviation.ts'
+import { annulusVolume } from './pipe/annulus-volume.ts'
+import { bendRadius } from './pipe/bend-radius.ts'
+import { bundleDiameter } from './pipe/bundle-diameter.ts'
+import { dryDrag } from './pipe/dry-drag.ts'
+import { oversizeRatio } from './pipe/oversize-ratio.ts'
+import { pipeLeadIn } from './pipe/pipe-lead-in.ts'
+import { pipeMass } from './pipe/pipe-mass.ts'
+import { pipeSize } from './pipe/pipe-size.ts'
+import { pullInLimit } from './pipe/pull-in-limit.ts'
+import { pullStressLoad } from './pipe/pull-stress-load.ts'
+import { thermalLengthChange } from './pipe/thermal-length-change.ts'
 import type { AnyRelation } from './relation.ts'
 
 /** Every relation, a line each. A test finds a relation file that is missing here. */
@@ -96,6 +107,17 @@ export const CATALOGUE: readonly AnyRelation[] = [
   pitVolume,
   pitSlope,
   requiredClearance,
+  annulusVolume,
+  bendRadius,
+  bundleDiameter,
+  dryDrag,
+  oversizeRatio,
+  pipeLeadIn,
+  pipeMass,
+  pipeSize,
+  pullInLimit,
+  pullStressLoad,
+  thermalLengthChange,
 ]
 
 export const findRelation = (id: string): AnyRelation | undefined => CATALOGUE.find((each) => each.id === id)

@@ -25,4 +25,7 @@ export const PUBLISHED: Readonly<Record<string, () => Promise<Table>>> = {
   'ground-movement': () => import('./ground-movement.ts'),
   'ground-vibration': () => import('./ground-vibration.ts'),
   'ground-penetration': () => import('./ground-penetration.ts'),
+  'pipe-handling': () => import('./pipe-handling.ts'),
+  'pipe-sizes': () => import('./pipe-sizes.ts'),
+  'pull-loads': () => import('./pull-loads.ts'),
 }
