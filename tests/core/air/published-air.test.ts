@@ -16,10 +16,6 @@ import { parseQuantity } from '../../../shared/quantities/parse-quantity.ts'
 import { unitOfKind } from '../../../shared/quantities/unit-spelling.ts'
 import { fromSi } from '../../../shared/quantities/units.ts'
 
-type Callable = {
-  readonly fn: (given: Readonly<Record<string, unknown>>) => Readonly<Record<string, number | string>>
-}
-
 function inSi(text: string, field: InputField): unknown {
   if (!('kind' in field)) return text
   const parsed = parseQuantity(text, field.kind)
@@ -35,7 +31,7 @@ function evaluate(found: AnyRelation, check: PublishedCheck): Readonly<Record<st
     else if ('default' in field) given[propertyName(key, field)] = field.default
     else throw new Error(`${check.name} gives no ${key}`)
   }
-  return (found as unknown as Callable).fn(given)
+  return found.fn(given as never)
 }
 
 function allowed({ printed, tolerance }: Printed): number {
