@@ -1,0 +1,233 @@
+import type { GeoPosition } from '../core/kinds.ts'
+import {
+  type Candidate,
+  done,
+  type Issue,
+  type Outcome,
+  PreconditionError,
+  refused,
+} from '../core/outcome.ts'
+import type { AnyRelation, ChoiceField, InputField, QuantityField } from '../core/relation.ts'
+import { propertyName } from '../core/relation.ts'
+import { type RangeNote, rangeNotes } from '../core/trace.ts'
+import { nearestWord } from '../quantities/nearest-word.ts'
+import { type ParseOptions, parseQuantity } from '../quantities/parse-quantity.ts'
+import { shortened } from '../quantities/plain-notation.ts'
+import { acceptedUnits } from '../quantities/quantity-refusals.ts'
+
+export type RelationInputs = {
+  /** SI, by the name with its unit tail. */
+  readonly inputs: Readonly<Record<string, unknown>>
+  /** What was not given, as it would be typed. */
+  readonly defaulted: readonly string[]
+}
+export type RelationResult = RelationInputs & {
+  readonly id: string
+  readonly outputs: Readonly<Record<string, number | string>>
+  readonly notes: readonly RangeNote[]
+  readonly sources: AnyRelation['sources']
+}
+
+/** As many problems as one answer names. */
+const MOST_ISSUES = 50
+/** A fleet's whole history of failures fits; a pasted file does not. */
+const LONGEST_LIST = 10_000
+const LONGEST_LIST_TEXT = 200_000
+/** Free words may carry a list of readings, each a pair. */
+const LONGEST_WORD = 4000
+const PLAIN_NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?$/
+
+type Read = { readonly value: unknown } | { readonly issues: readonly Issue[] }
+const bad = (...issues: readonly Issue[]): Read => ({ issues })
+
+/** What a person typed for a relation, name by name, into SI inputs; every problem at once. */
+export function parseRelationRequest(
+  relation: AnyRelation,
+  given: Readonly<Record<string, unknown>>,
+  options: ParseOptions = {},
+): Outcome<RelationInputs> {
+  const issues: Issue[] = unknownKeys(relation, given)
+  const inputs: Record<string, unknown> = {}
+  const defaulted: string[] = []
+  for (const [key, field] of Object.entries<InputField>(relation.inputs)) {
+    const value = Object.hasOwn(given, key) ? given[key] : undefined
+    const fallback = 'default' in field ? field.default : undefined
+    if (value === undefined && fallback !== undefined) {
+      inputs[propertyName(key, field)] = fallback
+      defaulted.push(key)
+      continue
+    }
+    const read = value === undefined ? bad(missing(key, field)) : readField(key, field, value, options)
+    if ('issues' in read) issues.push(...read.issues)
+    else inputs[propertyName(key, field)] = read.value
+  }
+  return issues.length > 0 ? refused(...issues.slice(0, MOST_ISSUES)) : done({ inputs, defaulted })
+}
+
+/** Reads the request and works the relation out; a case without an answer is a refusal, never an exception. */
+export function evaluateRelation(
+  relation: AnyRelation,
+  given: Readonly<Record<string, unknown>>,
+  options: ParseOptions = {},
+): Outcome<RelationResult> {
+  const request = parseRelationRequest(relation, given, options)
+  if (!request.ok) return request
+  const { inputs, defaulted } = request.value
+  const found = workedOut(relation, inputs)
+  if (!found.ok) return found
+  const { outputs, notes } = found.value
+  const issues = Object.entries(relation.outputs).flatMap(([key, field]): Issue[] => {
+    const name = propertyName(key, field)
+    const value = outputs[name]
+    const fine = 'kind' in field ? Number.isFinite(value) : typeof value === 'string'
+    return fine
+      ? []
+      : [{ path: name, code: 'no-convergence', given: String(value), values: { output: name } }]
+  })
+  if (issues.length > 0) return refused(...issues)
+  return done({ id: relation.id, inputs, outputs, defaulted, notes, sources: relation.sources })
+}
+
+function workedOut(
+  relation: AnyRelation,
+  inputs: Readonly<Record<string, unknown>>,
+): Outcome<Pick<RelationResult, 'outputs' | 'notes'>> {
+  try {
+    const notes = rangeNotes(relation.inputs, inputs)
+    /** The inputs were built from this very relation's declaration, which is what `fn` asks for. */
+    return done({ outputs: relation.fn(inputs as never), notes })
+  } catch (error) {
+    if (!(error instanceof PreconditionError)) throw error
+    return refused({
+      path: '',
+      code: 'out-of-range',
+      values: { relation: relation.id, detail: error.message },
+    })
+  }
+}
+
+function unknownKeys(relation: AnyRelation, given: Readonly<Record<string, unknown>>): Issue[] {
+  const known = Object.keys(relation.inputs)
+  return Object.keys(given)
+    .filter((key) => !known.includes(key))
+    .slice(0, MOST_ISSUES)
+    .map((key) => ({
+      path: shortened(key),
+      code: 'unknown-key',
+      given: shortened(key),
+      accepted: known.join(', '),
+      ...nearest(key, known),
+    }))
+}
+
+function nearest(word: string, known: readonly string[]): { readonly candidates?: readonly Candidate[] } {
+  const near = nearestWord(word, known)
+  return near === null ? {} : { candidates: [{ value: near, means: near }] }
+}
+
+const missing = (key: string, field: InputField): Issue => ({
+  path: key,
+  code: 'required',
+  accepted: accepted(field),
+})
+
+function accepted(field: InputField): string {
+  if ('kind' in field) return acceptedUnits(field.kind)
+  if ('choices' in field) return field.choices.join(', ')
+  if ('list' in field) return '17.88,28.92'
+  return 'position' in field ? '-78.1,38.2' : field.words
+}
+
+function readField(key: string, field: InputField, value: unknown, options: ParseOptions): Read {
+  if ('kind' in field) return readQuantity(key, field, value, options)
+  if ('choices' in field) return readChoice(key, field, value)
+  if ('list' in field) return readList(key, value)
+  if ('position' in field) return readPosition(key, value)
+  return readWord(key, field.words, value)
+}
+
+function readQuantity(key: string, field: QuantityField, value: unknown, options: ParseOptions): Read {
+  const parsed = parseQuantity(value, field.kind, options)
+  if (!parsed.ok) return bad({ path: key, ...parsed.issue })
+  const { hardMin, hardMax } = field.range ?? {}
+  const low = hardMin !== undefined && parsed.valueSi < hardMin
+  const high = hardMax !== undefined && parsed.valueSi > hardMax
+  if (!low && !high) return { value: parsed.valueSi }
+  const values = {
+    kind: field.kind,
+    ...(hardMin === undefined ? {} : { min: hardMin }),
+    ...(hardMax === undefined ? {} : { max: hardMax }),
+  }
+  return bad({ path: key, code: 'out-of-range', given: shortened(value), values })
+}
+
+function readChoice(key: string, field: ChoiceField, value: unknown): Read {
+  if (typeof value === 'string' && field.choices.includes(value)) return { value }
+  const near = typeof value === 'string' ? nearest(value, field.choices) : {}
+  const code = typeof value === 'string' ? 'unknown-choice' : 'wrong-type'
+  return bad({ path: key, code, given: shortened(value), accepted: accepted(field), ...near })
+}
+
+/** One plain number: a JSON number, or its digits. */
+function plainNumber(value: unknown): number | null {
+  const number = typeof value === 'string' && PLAIN_NUMBER.test(value.trim()) ? Number(value) : value
+  return typeof number === 'number' && Number.isFinite(number) ? number : null
+}
+
+/** Parts of a list or a pair, typed with commas or sent as an array; null when it is neither. */
+function parts(value: unknown): readonly unknown[] | null {
+  if (Array.isArray(value)) return value
+  if (typeof value === 'number') return [value]
+  if (typeof value !== 'string' || value.length > LONGEST_LIST_TEXT) return null
+  return value.trim() === '' ? [] : value.split(/[,;]/)
+}
+
+function readList(key: string, value: unknown): Read {
+  const items = parts(value)
+  const expected = accepted({ list: 'numbers', words: '' })
+  if (!items) return bad({ path: key, code: 'wrong-type', given: shortened(value), accepted: expected })
+  if (items.length === 0) return bad({ path: key, code: 'required', accepted: expected })
+  if (items.length > LONGEST_LIST) {
+    return bad({ path: key, code: 'too-long', values: { items: items.length, most: LONGEST_LIST } })
+  }
+  const numbers = items.map(plainNumber)
+  const issues = items.flatMap((item, index): Issue[] =>
+    numbers[index] === null
+      ? [{ path: `${key}.${index}`, code: 'not-a-quantity', given: shortened(item), accepted: expected }]
+      : [],
+  )
+  return issues.length > 0 ? bad(...issues.slice(0, MOST_ISSUES)) : { value: numbers }
+}
+
+function readPosition(key: string, value: unknown): Read {
+  const [longitude, latitude, ...more] = (parts(value) ?? []).map(plainNumber)
+  const given = Array.isArray(value) ? shortened(value.join(',')) : shortened(value)
+  if (typeof longitude !== 'number' || typeof latitude !== 'number' || more.length > 0) {
+    return bad({ path: key, code: 'wrong-type', given, accepted: '-78.1,38.2' })
+  }
+  const place: GeoPosition = [longitude, latitude]
+  if (onEarth(longitude, latitude)) return { value: place }
+  /** Latitude first is how most maps on a telephone read it out. */
+  const swapped = onEarth(latitude, longitude)
+    ? { candidates: [{ value: `${latitude},${longitude}`, means: 'longitude,latitude' }] }
+    : {}
+  return bad({ path: key, code: 'out-of-range', given, accepted: '-180…180,-90…90', ...swapped })
+}
+
+const onEarth = (longitude: number, latitude: number): boolean =>
+  Math.abs(longitude) <= 180 && Math.abs(latitude) <= 90
+
+function readWord(key: string, words: string, value: unknown): Read {
+  const text = typeof value === 'number' ? String(value) : value
+  if (typeof text !== 'string')
+    return bad({ path: key, code: 'wrong-type', given: shortened(value), accepted: words })
+  if (text.length > LONGEST_WORD) {
+    return bad({
+      path: key,
+      code: 'too-long',
+      given: shortened(text),
+      values: { characters: text.length, most: LONGEST_WORD },
+    })
+  }
+  return { value: text.trim() }
+}
