@@ -13,6 +13,8 @@ import { isUnitOfAnyKind, matchUnit, namesOfKind, plainUnit, unitOfKind } from '
 import type { Unit } from './units.ts'
 import { toSi } from './units.ts'
 
+export type { Echo, ParsedQuantity } from './quantity-refusals.ts'
+
 export type ParseOptions = {
   /** What a number without a unit means: what the file's "units" says; without it a bare number is refused. */
   readonly bare?: 'refuse' | 'si' | 'us'
