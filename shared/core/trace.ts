@@ -53,6 +53,13 @@ export function rangeNotes(inputs: Inputs, given: Readonly<Record<string, unknow
 /** The deterministic pass runs relations through a trace: checked, and their working kept in order. */
 export type Trace = {
   run<I extends Inputs, O extends Outputs>(relation: Relation<I, O>, given: Given<I>, about?: string): Found<O>
+  /** Keeps a working that was solved by a wider function than the relation's own: several hoses, several tools. */
+  note(
+    relation: { readonly id: string; readonly sources: readonly SourceKey[] },
+    inputs: Readonly<Record<string, unknown>>,
+    outputs: Readonly<Record<string, unknown>>,
+    about: string,
+  ): void
   readonly workings: readonly Working[]
 }
 
@@ -72,6 +79,9 @@ export function createTrace(): Trace {
         notes,
       })
       return outputs
+    },
+    note({ id, sources }, inputs, outputs, about) {
+      workings.push({ relation: id, about, inputs, outputs, sources, notes: [] })
     },
   }
 }

@@ -1,4 +1,3 @@
 import type { Source } from './shape.ts'
 
-export const priceSources = {
-} as const satisfies Record<string, Source>
+export const priceSources = {} as const satisfies Record<string, Source>

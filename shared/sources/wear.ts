@@ -1,4 +1,3 @@
 import type { Source } from './shape.ts'
 
-export const wearSources = {
-} as const satisfies Record<string, Source>
+export const wearSources = {} as const satisfies Record<string, Source>

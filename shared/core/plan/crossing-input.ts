@@ -3,7 +3,9 @@ import type { GeoPosition } from '../kinds.ts'
 /** One crossing as the engine takes it: SI, defaults not filled in, null where nothing was said. */
 export type CrossingInput = {
   readonly name: string
-  readonly line: { readonly lengthM: number } | { readonly launch: GeoPosition; readonly reception: GeoPosition }
+  readonly line:
+    | { readonly lengthM: number }
+    | { readonly launch: GeoPosition; readonly reception: GeoPosition }
   readonly depth: {
     readonly launchM: number
     readonly receptionM: number

@@ -1,5 +1,5 @@
-import type { SourceKey } from '../../sources.ts'
 import type { Standing } from '../../sources/shape.ts'
+import type { SourceKey } from '../../sources.ts'
 import type { Working } from '../trace.ts'
 import type { PullMethod, UtilityKind } from './crossing-input.ts'
 
@@ -51,7 +51,11 @@ export type AirPart = {
   readonly limitedBy: 'tool' | 'compressor' | 'hose'
   readonly unloadedGaugePa: number
   readonly flag: 'low' | 'weak' | 'good' | 'high'
-  readonly ladder: readonly { readonly element: string; readonly inletGaugePa: number; readonly outletGaugePa: number }[]
+  readonly ladder: readonly {
+    readonly element: string
+    readonly inletGaugePa: number
+    readonly outletGaugePa: number
+  }[]
 }
 
 export type RunPart = {
@@ -83,6 +87,8 @@ export type ClearancePart = {
   readonly kind: UtilityKind
   readonly stationM: number | null
   readonly separationM: number | null
+  /** Separation less the radius of the bore. */
+  readonly gapM: number | null
   readonly requiredM: number
   readonly shortM: number | null
   readonly parts: {
@@ -159,7 +165,12 @@ export type ServicePart = {
   readonly tasks: readonly string[]
 }
 
-export type PriceLine = { readonly code: string; readonly quantity: number; readonly unit: string; readonly minorUnits: number }
+export type PriceLine = {
+  readonly code: string
+  readonly quantity: number
+  readonly unit: string
+  readonly minorUnits: number
+}
 export type PricePart = {
   readonly currency: string
   readonly book: string

@@ -1,0 +1,94 @@
+import { z } from 'zod'
+import {
+  EVIDENCE,
+  type LocateInput,
+  UTILITY_DEPTH_DATUMS,
+  UTILITY_KINDS,
+  type UtilityInput,
+} from '../core/plan/crossing-input.ts'
+import { addIssue, type BareNumbers, choice, orNull, quantity, shortText } from './quantity-field.ts'
+
+const DATUM_MEANS = {
+  top: 'depth to the top of the line, as a locator or a test hole reads it',
+  centre: 'depth to its centre',
+  bottom: 'depth to its underside',
+} as const
+
+/** A line crossed, or one that runs alongside. A depth without its datum is asked about, never guessed. */
+export const utility = (bare: BareNumbers) =>
+  z
+    .strictObject({
+      kind: choice(UTILITY_KINDS),
+      station: orNull(quantity('length', bare, { min: 0, max: 1000 })),
+      offset: orNull(quantity('length', bare, { min: -100, max: 100 })),
+      depth: orNull(quantity('depth', bare, { min: 0, max: 30 })),
+      depthTo: orNull(choice(UTILITY_DEPTH_DATUMS)),
+      diameter: orNull(quantity('diameter', bare, { min: 0.002, max: 5 })),
+      crossingAngle: orNull(quantity('angle', bare, { min: 0.0873, max: 3.0543 })),
+      evidence: choice(EVIDENCE),
+      private: z.boolean().optional(),
+      owner: orNull(shortText(120)),
+      ownerClearance: orNull(quantity('length', bare, { min: 0, max: 10 })),
+      ownerClearanceBy: orNull(shortText(120)),
+    })
+    .transform((u, ctx): UtilityInput => {
+      if (u.depth !== null && u.depthTo === null) {
+        addIssue(
+          ctx,
+          {
+            code: 'ask',
+            candidates: UTILITY_DEPTH_DATUMS.map((value) => ({ value, means: DATUM_MEANS[value] })),
+          },
+          ['depthTo'],
+        )
+      }
+      if (u.station === null && u.offset === null) {
+        addIssue(
+          ctx,
+          { code: 'required', accepted: 'station for a line that crosses, offset for one alongside' },
+          ['station'],
+        )
+      }
+      return {
+        kind: u.kind,
+        stationM: u.station,
+        offsetM: u.offset,
+        depth: u.depth === null || u.depthTo === null ? null : { valueM: u.depth, to: u.depthTo },
+        diameterM: u.diameter,
+        crossingAngleRad: u.crossingAngle,
+        evidence: u.evidence,
+        private: u.private ?? false,
+        owner: u.owner,
+        ownerClearanceM: u.ownerClearance,
+        ownerClearanceBy: u.ownerClearanceBy,
+      }
+    })
+
+const civilDateTime = z
+  .string()
+  .max(32)
+  .regex(
+    /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2})?)?$/,
+    'a date like 2026-03-02 or a date and time like 2026-03-02T09:10',
+  )
+
+export const utilitiesAsked = z.strictObject({ by: shortText(120), on: civilDateTime })
+
+export const locate = z
+  .strictObject({
+    jurisdiction: orNull(shortText(20)),
+    called: orNull(civilDateTime),
+    ticket: orNull(z.strictObject({ starts: civilDateTime, expires: civilDateTime })),
+    responses: z
+      .array(z.strictObject({ owner: shortText(120), answer: shortText(60) }))
+      .max(100)
+      .optional(),
+  })
+  .transform(
+    (l): LocateInput => ({
+      jurisdiction: l.jurisdiction,
+      called: l.called,
+      ticket: l.ticket,
+      responses: l.responses ?? [],
+    }),
+  )

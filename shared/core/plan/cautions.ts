@@ -1,0 +1,152 @@
+import type { SourceKey } from '../../sources.ts'
+import type { CrossingInput } from './crossing-input.ts'
+import type {
+  AirPart,
+  BorePart,
+  Caution,
+  GroundPart,
+  PitPart,
+  PricePart,
+  PullPart,
+  ShotPart,
+} from './plan.ts'
+import type { Stretch } from './stretches.ts'
+
+export type CautionFacts = {
+  readonly input: CrossingInput
+  readonly bore: BorePart
+  readonly air: AirPart
+  readonly ground: GroundPart
+  readonly pits: readonly PitPart[]
+  readonly pull: PullPart
+  readonly shots: readonly ShotPart[]
+  readonly stretches: readonly Stretch[]
+  readonly price: PricePart | null
+  readonly stopShortM: number | null
+}
+
+type Values = Caution['values']
+const caution = (
+  severity: Caution['severity'],
+  id: string,
+  source: SourceKey,
+  values: Values = {},
+): Caution => ({
+  id,
+  severity,
+  source,
+  values,
+})
+
+/** 45 °F: damp air ices at the exhaust from about here down. */
+const ICING_FROM_K = 280.37
+/** 110 psi: a big machine on a small tool rides up to its unloading pressure. */
+const HIGH_GAUGE_PA = 758_423
+
+function aboutPeople({ input, pits, stopShortM }: CautionFacts): Caution[] {
+  const found = [
+    caution('danger', 'plan-does-not-permit', 'OneCallRules'),
+    caution('danger', 'unlisted-lines', 'CommonPractice'),
+    caution('danger', 'keep-exit-pit-empty', 'CommonPractice'),
+    caution('danger', 'air-off-and-bled', 'MineAirRule'),
+    caution('warning', 'hear-and-see', 'Cfr1926Noise'),
+  ]
+  const deepestM = Math.max(0, ...pits.map((pit) => pit.floorDepthM))
+  if (pits.some((pit) => pit.needsProtection))
+    found.push(caution('danger', 'pit-can-bury', 'Cfr1926P', { floorM: deepestM }))
+  if ((input.utilities ?? []).some((u) => ['gas', 'propane'].includes(u.kind))) {
+    found.push(caution('danger', 'gas-struck', 'OneCallRules'))
+  }
+  if ((input.utilities ?? []).some((u) => u.kind === 'electric' || u.kind === 'lighting')) {
+    found.push(caution('danger', 'power-struck', 'CommonPractice'))
+  }
+  if (stopShortM !== null)
+    found.push(caution('danger', 'stop-short-of-wall', 'CommonPractice', { stopShortM }))
+  if ([input.ends.launch, input.ends.reception].some((end) => end.kind === 'inside')) {
+    found.push(caution('danger', 'work-inside', 'CommonPractice'))
+  }
+  return found
+}
+
+function aboutAir({ input, air }: CautionFacts): Caution[] {
+  const found: Caution[] = []
+  if (air.unloadedGaugePa > HIGH_GAUGE_PA) {
+    found.push(
+      caution('warning', 'regulate-down', 'CommonPractice', {
+        unloadedGaugePa: air.unloadedGaugePa,
+        toolGaugePa: air.toolGaugePa,
+      }),
+    )
+  }
+  const temperatureK = input.air.temperatureK
+  if (temperatureK !== null && temperatureK <= ICING_FROM_K) {
+    found.push(caution('warning', 'icing', 'CommonPractice', { temperatureK }))
+  }
+  if (input.air.lubricator === false) found.push(caution('warning', 'no-oiler', 'CommonPractice'))
+  if (air.limitedBy === 'compressor')
+    found.push(
+      caution('warning', 'compressor-too-small', 'OurJudgement', {
+        demandM3PerS: air.demandM3PerS,
+        capacityM3PerS: air.capacityM3PerS,
+      }),
+    )
+  return found
+}
+
+function aboutGround({ ground, stretches, bore, shots }: CautionFacts): Caution[] {
+  const found: Caution[] = []
+  if (ground.breakout)
+    found.push(
+      caution('danger', 'breakout', 'OurJudgement', { atM: ground.atM, coverRatio: bore.coverRatio }),
+    )
+  if (ground.heaveM.p90 > 0.006)
+    found.push(caution('warning', 'heave', 'OurJudgement', { heaveM: ground.heaveM.p90 }))
+  if (stretches.some((s) => s.state.holeCloses))
+    found.push(caution('warning', 'hole-may-close', 'CommonPractice'))
+  if (stretches.some((s) => s.state.poorGrip)) found.push(caution('warning', 'poor-grip', 'CommonPractice'))
+  if (stretches.some((s) => s.waterTableM !== null && s.waterTableM < s.axisDepthM)) {
+    found.push(caution('warning', 'below-water', 'CommonPractice'))
+  }
+  if (shots.some((shot) => shot.stretches.length > 1))
+    found.push(caution('warning', 'layers-deflect', 'CommonPractice'))
+  if (shots.some((shot) => shot.run.refusalProbability > 0.1)) {
+    const worst = Math.max(...shots.map((shot) => shot.run.refusalProbability))
+    found.push(caution('warning', 'may-stall', 'OurJudgement', { probability: worst }))
+  }
+  found.push(caution('advice', 'rate-not-validated', 'OurJudgement'))
+  return found
+}
+
+function aboutPipe({ input, bore, pull, price }: CautionFacts): Caution[] {
+  const found: Caution[] = []
+  if (bore.fit === 'wide' || bore.fit === 'very-wide') {
+    found.push(
+      caution('advice', 'void-around-pipe', 'CommonPractice', {
+        annulusM3PerM: bore.annulusM3PerM,
+        radialGapM: bore.radialGapM,
+      }),
+    )
+  }
+  if (input.grade !== null)
+    found.push(caution('warning', 'grade-other-ways', 'CommonPractice', { grade: input.grade }))
+  if (pull.method === 'tow') found.push(caution('warning', 'towed-no-reverse', 'CommonPractice'))
+  if (pull.method === 'reverse') found.push(caution('warning', 'prove-reverse-first', 'CommonPractice'))
+  if (input.pipes.some((pipe) => pipe.system === 'pe-gas'))
+    found.push(caution('warning', 'weak-link', 'Cfr192'))
+  if (price?.belowMinimumCallOut) {
+    found.push(
+      caution('advice', 'below-call-out', 'CommonPractice', {
+        minorUnits: price.minimumCallOutMinorUnits,
+        currency: price.currency,
+      }),
+    )
+  }
+  return found
+}
+
+/** What can hurt somebody or spoil the bore, worst first; each with where it comes from. */
+export function cautionsPart(facts: CautionFacts): Caution[] {
+  const all = [...aboutPeople(facts), ...aboutGround(facts), ...aboutAir(facts), ...aboutPipe(facts)]
+  const order: readonly Caution['severity'][] = ['danger', 'warning', 'advice']
+  return [...all].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity))
+}

@@ -1,0 +1,149 @@
+import type { CrossingInput, UtilityInput } from './crossing-input.ts'
+import type {
+  AirPart,
+  BorePart,
+  ClearancePart,
+  DeviationPart,
+  PullPart,
+  ReasonKind,
+  ReleasePart,
+  ReleaseReason,
+  RunPart,
+} from './plan.ts'
+
+export type ReleaseFacts = {
+  readonly input: CrossingInput
+  readonly bore: BorePart
+  readonly air: AirPart
+  readonly run: RunPart
+  readonly deviation: DeviationPart
+  readonly clearances: readonly ClearancePart[]
+  readonly pull: PullPart
+  readonly pullObjection: string | null
+  readonly isOutsideModel: boolean
+  readonly coilShortByM: number
+}
+
+type Values = ReleaseReason['values']
+const reason = (kind: ReasonKind, code: string, values: Values = {}): ReleaseReason => ({
+  kind,
+  code,
+  values,
+})
+const ORDER: readonly ReasonKind[] = ['rule', 'missing', 'advice']
+/** Answers that are answers; anything else, or none, is silence. */
+const ANSWERED = ['marked', 'clear', 'unmarked', 'not-present', 'exposed', 'met-on-site']
+
+/** A gravity line too deep to reach may be proved another way; every other crossing is exposed. */
+const mayBeProved = (u: UtilityInput): boolean =>
+  u.evidence === 'proved' && (u.kind === 'sewer' || u.kind === 'storm')
+
+function askedReasons({ input }: ReleaseFacts): ReleaseReason[] {
+  const found: ReleaseReason[] = []
+  if (input.utilities === null) found.push(reason('missing', 'lines-not-asked'))
+  else if (input.utilities.length === 0 && input.utilitiesAsked === null)
+    found.push(reason('missing', 'none-here-not-signed'))
+  if (input.locate === null) return [...found, reason('missing', 'locate-not-asked')]
+  if (input.locate.ticket === null) found.push(reason('missing', 'no-ticket'))
+  if (input.locate.responses.length === 0) found.push(reason('missing', 'no-owner-answered'))
+  for (const { owner, answer } of input.locate.responses) {
+    if (!ANSWERED.includes(answer.toLowerCase()))
+      found.push(reason('rule', 'owner-silent', { owner, answer }))
+  }
+  return found
+}
+
+function lineReasons({ input, clearances }: ReleaseFacts): ReleaseReason[] {
+  const found: ReleaseReason[] = []
+  ;(input.utilities ?? []).forEach((u, index) => {
+    const values = { line: index + 1, kind: u.kind }
+    if (u.evidence !== 'exposed' && !mayBeProved(u)) {
+      found.push(reason('rule', u.stationM === null ? 'parallel-not-exposed' : 'line-not-exposed', values))
+    }
+    if (u.depth === null && u.stationM !== null) found.push(reason('missing', 'line-depth-not-known', values))
+    if (u.diameterM === null && u.stationM !== null)
+      found.push(reason('missing', 'line-size-not-known', values))
+    if (u.ownerClearanceM !== null && u.ownerClearanceBy === null)
+      found.push(reason('missing', 'clearance-without-name', values))
+  })
+  for (const each of clearances) {
+    if (each.shortM !== null && each.shortM > 0) {
+      found.push(
+        reason('rule', 'clearance-short', {
+          line: each.utility + 1,
+          kind: each.kind,
+          shortM: each.shortM,
+          requiredM: each.requiredM,
+          separationM: each.separationM ?? 0,
+        }),
+      )
+    }
+  }
+  return found
+}
+
+function coverReasons({ bore }: ReleaseFacts): ReleaseReason[] {
+  return bore.coverByReach.flatMap((reach) => {
+    const values = {
+      kind: reach.kind,
+      coverM: reach.coverM,
+      coverRatio: reach.coverRatio,
+      wantedM: reach.wantedM,
+    }
+    if (reach.verdict === 'hold') return [reason('rule', 'cover-too-small', values)]
+    return reach.verdict === 'check' ? [reason('advice', 'cover-check', values)] : []
+  })
+}
+
+/** Long for its body: 2 in 25 ft, 3 in 40 ft, 4 in and up 60 ft. Common practice. */
+function longForBody(diameterM: number): number {
+  if (diameterM < 0.06) return 7.62
+  return diameterM < 0.09 ? 12.19 : 18.29
+}
+const UNGUIDED_MOST_M = 45.72
+
+function adviceReasons(facts: ReleaseFacts): ReleaseReason[] {
+  const { bore, air, run, deviation, input } = facts
+  const found: ReleaseReason[] = []
+  const longestM = longestShotM(input, bore.lengthM)
+  if (longestM > UNGUIDED_MOST_M) found.push(reason('rule', 'shot-beyond-unguided', { lengthM: longestM }))
+  else if (longestM > longForBody(input.tool.diameterM))
+    found.push(reason('advice', 'shot-long-for-body', { lengthM: longestM }))
+  if (facts.isOutsideModel) found.push(reason('rule', 'ground-outside-model'))
+  if (facts.pullObjection)
+    found.push(
+      reason('rule', 'pull-not-sane', { method: facts.pull.method ?? 'none', why: facts.pullObjection }),
+    )
+  if (facts.coilShortByM > 0) found.push(reason('rule', 'coil-too-short', { shortM: facts.coilShortByM }))
+  if (bore.fit === 'tight' || bore.fit === 'tow-tight')
+    found.push(reason('advice', 'fit-tight', { ratio: bore.ratio }))
+  if (bore.fit === 'very-wide') found.push(reason('advice', 'gap-wide', { radialGapM: bore.radialGapM }))
+  if (air.flag === 'low') found.push(reason('rule', 'air-too-low', { toolGaugePa: air.toolGaugePa }))
+  if (air.flag === 'weak') found.push(reason('advice', 'air-weak', { toolGaugePa: air.toolGaugePa }))
+  if (run.arrivalProbability < 0.5)
+    found.push(reason('advice', 'unlikely-to-arrive', { probability: run.arrivalProbability }))
+  else if (run.arrivalProbability < 0.9)
+    found.push(reason('advice', 'may-not-arrive', { probability: run.arrivalProbability }))
+  if (deviation.hitProbability < 0.9)
+    found.push(reason('advice', 'may-miss-window', { probability: deviation.hitProbability }))
+  if (deviation.gradeProbability !== null) {
+    found.push(reason('rule', 'grade-not-promised', { probability: deviation.gradeProbability }))
+  }
+  return found
+}
+
+function longestShotM(input: CrossingInput, lengthM: number): number {
+  const stations = [0, ...input.shots.map((shot) => shot.toM), lengthM]
+  let longest = 0
+  for (let index = 1; index < stations.length; index++) {
+    longest = Math.max(longest, (stations[index] ?? 0) - (stations[index - 1] ?? 0))
+  }
+  return longest
+}
+
+/** Rules and missing facts hold; chances and advice never make or lift a hold. Never ready: that is said on site. */
+export function releasePart(facts: ReleaseFacts): ReleasePart {
+  const all = [...lineReasons(facts), ...coverReasons(facts), ...askedReasons(facts), ...adviceReasons(facts)]
+  const reasons = [...all].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind))
+  return { status: reasons.some((each) => each.kind !== 'advice') ? 'hold' : 'check', reasons }
+}
