@@ -63,7 +63,7 @@ function readTerms(plain: string, kind: Kind): readonly Term[] | null {
     if (match.found !== 'one') return null
     terms.push({ value: read.value, whole: Number.isInteger(read.value), number, unit: match.unit })
     lastMark = mark
-    rest = after.replace(/^[\s-]+/, '')
+    rest = after.replace(/^[\s,-]+/, '')
   }
   return terms.length > 1 ? terms : null
 }

@@ -28,6 +28,7 @@ const read: readonly (readonly [text: string, kind: Kind, valueSi: number, optio
   ['4 ft 7-1/4 in', 'depth', 55.25 * IN],
   ['46 ft 6 in', 'length', 46.5 * FT],
   ['46 feet 6 inches', 'length', 46.5 * FT],
+  ['46 ft, 6 in', 'length', 46.5 * FT],
   ['46 ft. 6 in.', 'length', 46.5 * FT],
   ['3/4 in', 'diameter', 0.75 * IN],
   ['1 m 20 cm', 'depth', 1.2],
