@@ -2,7 +2,7 @@
 const LONGEST = 40
 
 /** Changes of one letter (put in, left out, replaced, two neighbours swapped) that turn one word into the other. */
-function editDistance(from: string, to: string): number {
+export function editDistance(from: string, to: string): number {
   const rows: number[][] = [Array.from({ length: to.length + 1 }, (_, column) => column)]
   for (let row = 1; row <= from.length; row++) {
     const current = [row]
