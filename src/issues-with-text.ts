@@ -1,6 +1,6 @@
 import type { Issue } from '../shared/core/outcome.ts'
 import { issueSentence } from '../shared/text/issue-sentences.ts'
-import type { Language } from './language.ts'
+import type { Language } from '../shared/text/language.ts'
 
 export type AnsweredIssue = Issue & { readonly text: string }
 

@@ -1,5 +1,6 @@
-export const LANGUAGES = ['en', 'es'] as const
-export type Language = (typeof LANGUAGES)[number]
+import type { Language } from '../shared/text/language.ts'
+
+export const LANGUAGES = ['en', 'es'] as const satisfies readonly Language[]
 
 /** The language named by a tag such as 'es-MX', when it is one we write. */
 export function languageNamed(tag: string): Language | null {

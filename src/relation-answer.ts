@@ -1,6 +1,6 @@
-import { evaluateRelation, parseRelationRequest } from '../shared/contracts/relation-request.ts'
+import { evaluateRelation, type RelationResult } from '../shared/contracts/relation-request.ts'
 import { CATALOGUE, findRelation } from '../shared/core/catalogue.ts'
-import { type Issue, type Outcome, refused } from '../shared/core/outcome.ts'
+import { done, type Issue, type Outcome, refused } from '../shared/core/outcome.ts'
 import { editDistance } from '../shared/quantities/nearest-word.ts'
 
 /** Always one: a person who misremembers an id is helped even by a far guess. */
@@ -11,9 +11,8 @@ function nearestId(id: string): string | null {
   return best ?? null
 }
 
-/** A refusal of an id that no relation has, or null. */
-export function unknownRelation(id: string): Issue | null {
-  if (findRelation(id) !== undefined) return null
+/** The refusal of an id that no relation has. */
+export function unknownRelation(id: string): Issue {
   const nearest = nearestId(id.slice(0, 64))
   const relation = nearest === null ? undefined : findRelation(nearest)
   return {
@@ -24,10 +23,16 @@ export function unknownRelation(id: string): Issue | null {
   }
 }
 
-/** Evaluates a relation for `name=value` pairs as typed; the answer is the document underlane/relation@1. */
-export function answerRelation(id: string, pairs: readonly (readonly [name: string, value: string])[]) {
-  const unknown = unknownRelation(id)
-  if (unknown !== null) return refused(unknown)
+/** The result as it leaves the program: `relation --json` and GET /api/relations/ID give the same document. */
+export type RelationAnswer = { readonly schema: 'underlane/relation@1' } & RelationResult
+
+/** Evaluates a relation for `name=value` pairs as typed. */
+export function answerRelation(
+  id: string,
+  pairs: readonly (readonly [name: string, value: string])[],
+): Outcome<RelationAnswer> {
+  const relation = findRelation(id)
+  if (relation === undefined) return refused(unknownRelation(id))
   const names = pairs.map(([name]) => name)
   const twice = names.filter((name, at) => names.indexOf(name) !== at)
   if (twice.length > 0) {
@@ -35,11 +40,9 @@ export function answerRelation(id: string, pairs: readonly (readonly [name: stri
       ...twice.map((name): Issue => ({ path: name, code: 'inputs-conflict', accepted: 'one value' })),
     )
   }
-  const request = parseRelationRequest(id, Object.fromEntries(pairs))
-  return request.ok ? evaluateRelation(request.value) : request
+  const found = evaluateRelation(relation, Object.fromEntries(pairs))
+  return found.ok ? done({ schema: 'underlane/relation@1', ...found.value }) : found
 }
-
-export type RelationAnswer = ReturnType<typeof answerRelation> extends Outcome<infer Value> ? Value : never
 
 /** What a list of relations says of each. */
 export const relationList = () =>

@@ -1,6 +1,6 @@
 import type { Issue } from '../../shared/core/outcome.ts'
+import type { Language } from '../../shared/text/language.ts'
 import { issuesWithText } from '../issues-with-text.ts'
-import type { Language } from '../language.ts'
 import { EXIT, type ExitCode } from './exit-codes.ts'
 import type { Io } from './io.ts'
 

@@ -1,5 +1,6 @@
 import { Option } from 'commander'
-import { LANGUAGES, type Language } from '../language.ts'
+import type { Language } from '../../shared/text/language.ts'
+import { LANGUAGES } from '../language.ts'
 
 export type AnswerOptions = { readonly json?: true; readonly lang: Language }
 

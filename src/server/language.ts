@@ -1,6 +1,7 @@
 import type { Context } from 'hono'
 import { accepts } from 'hono/accepts'
-import { LANGUAGES, type Language, languageNamed } from '../language.ts'
+import type { Language } from '../../shared/text/language.ts'
+import { LANGUAGES, languageNamed } from '../language.ts'
 
 /** The reader's first choice among the languages we write, else English. */
 export function languageOf(c: Context): Language {

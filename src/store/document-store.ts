@@ -1,4 +1,4 @@
-import type { Kysely } from 'kysely'
+import type { Kysely, Transaction } from 'kysely'
 import type { Act, Inserted, Noun, Page, PageRequest, Store, Stored } from './noun.ts'
 import { recordRevision } from './revisions.ts'
 import type { CrossingKeys, FixedColumns, Tables } from './tables.ts'
@@ -16,6 +16,38 @@ const storedFrom = <Document>(
   demo: row.demo === 1,
   document: readDocument(JSON.parse(row.document)),
 })
+
+type Entry<Document> = { readonly id: string; readonly document: Document; readonly demo: boolean }
+
+/**
+ * Adds a row and its line of history; false when the id is taken. It writes before it reads: a transaction that starts by
+ * reading cannot wait for another writer.
+ */
+async function insertRow<Document>(
+  transaction: Transaction<Tables>,
+  { table, format, keys }: Noun<Document, CrossingKeys>,
+  { id, document, demo }: Entry<Document>,
+  act: Act,
+): Promise<boolean> {
+  const text = JSON.stringify(document)
+  const written = await transaction
+    .insertInto(table)
+    .values({
+      id,
+      version: 1,
+      format,
+      updated_at: act.at.toISOString(),
+      deleted_at: null,
+      demo: demo ? 1 : 0,
+      document: text,
+      ...keys(document),
+    })
+    .onConflict((conflict) => conflict.column('id').doNothing())
+    .executeTakeFirst()
+  if (written.numInsertedOrUpdatedRows === 0n) return false
+  await recordRevision(transaction, { noun: table, id, version: 1, document: text }, act)
+  return true
+}
 
 /** One noun's documents in one table, each change also a line of the revision table. */
 export function createDocumentStore<Document>(
@@ -58,36 +90,15 @@ export function createDocumentStore<Document>(
       return { items, next: rows.length > limit ? (items.at(-1)?.id ?? null) : null }
     },
 
-    async insert({ id, document, demo }, act: Act): Promise<Inserted<Document>> {
-      const text = JSON.stringify(document)
+    insert(entry, act) {
       const work = database.transaction().execute(async (transaction): Promise<Inserted<Document>> => {
-        // Writes before it reads: a transaction that starts by reading cannot wait for another writer.
-        const written = await transaction
-          .insertInto(table)
-          .values({
-            id,
-            version: 1,
-            format: noun.format,
-            updated_at: act.at.toISOString(),
-            deleted_at: null,
-            demo: demo ? 1 : 0,
-            document: text,
-            ...noun.keys(document),
-          })
-          .onConflict((conflict) => conflict.column('id').doNothing())
-          .executeTakeFirst()
-        if (written.numInsertedOrUpdatedRows !== 0n) {
-          await recordRevision(transaction, { noun: table, id, version: 1, document: text }, act)
-        }
+        const inserted = await insertRow(transaction, noun, entry, act)
         const row = await transaction
           .selectFrom(table)
           .select(FIXED)
-          .where('id', '=', id)
+          .where('id', '=', entry.id)
           .executeTakeFirstOrThrow()
-        return {
-          outcome: written.numInsertedOrUpdatedRows === 0n ? 'present' : 'inserted',
-          stored: read(row),
-        }
+        return { outcome: inserted ? 'inserted' : 'present', stored: read(row) }
       })
       return guarded(work)
     },

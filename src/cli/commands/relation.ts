@@ -63,14 +63,15 @@ export function addRelation(program: Command, io: Io, end: End): void {
         else io.out(columns(CATALOGUE.map((each) => [each.id, each.title])))
         return end(EXIT.done)
       }
-      const unknown = unknownRelation(id)
-      if (unknown !== null) {
-        return end(answerRefusal(io, [unknown], { json, language: options.lang, exit: EXIT.usage }))
+      const relation = findRelation(id)
+      if (relation === undefined) {
+        return end(
+          answerRefusal(io, [unknownRelation(id)], { json, language: options.lang, exit: EXIT.usage }),
+        )
       }
       const outcome = answerRelation(id, inputs.map(pairOf))
       if (!outcome.ok) return end(answerRefusal(io, outcome.issues, { json, language: options.lang }))
-      const relation = findRelation(id)
-      if (json || relation === undefined) printJson(io, outcome.value)
+      if (json) printJson(io, outcome.value)
       else io.out(answerText(relation, outcome.value))
       end(EXIT.done)
     })
