@@ -7,7 +7,6 @@ export type IssueCode =
   | 'not-a-quantity'
   | 'unknown-unit'
   | 'wrong-dimension'
-  | 'bare-number'
   | 'comma-in-number'
   | 'too-long'
   | 'out-of-range'

@@ -134,7 +134,7 @@ class Reading {
     const implied = this.marked ? null : this.unitOfBareNumber(options)
     if (implied) return this.found(toSi(this.sign * value, implied), true)
     const candidates = withUnits(this.signed(number), LIKELY_UNITS[kind])
-    return refuse('bare-number', given, kind, { candidates })
+    return refuse('ask', given, kind, { candidates, values: { why: 'bare-number' } })
   }
 
   private unitOfBareNumber(options: ParseOptions): Unit | null {

@@ -70,7 +70,7 @@ describe('a request for a relation', () => {
     expect(codes(outcome)).toEqual([
       'lenght: unknown-key',
       'length: required',
-      'width: bare-number',
+      'width: ask',
       'shape: unknown-choice',
     ])
     if (outcome.ok) return

@@ -116,7 +116,7 @@ describe('notations that are read', () => {
   it('takes a number only as a bare number', () => {
     expect(parseQuantity(42, 'length', { bare: 'si' })).toEqual({ ok: true, valueSi: 42 })
     expect(parseQuantity(0.4, 'ratio')).toEqual({ ok: true, valueSi: 0.4 })
-    expect(parseQuantity(42, 'length')).toMatchObject({ ok: false, issue: { code: 'bare-number' } })
+    expect(parseQuantity(42, 'length')).toMatchObject({ ok: false, issue: { code: 'ask' } })
   })
 
   it('echoes decimal feet as a tape shows them', () => {
@@ -136,13 +136,13 @@ const refused: readonly (readonly [
   candidates: readonly string[],
   options?: ParseOptions,
 ])[] = [
-  ['42', 'length', 'bare-number', ['42 ft', '42 m']],
-  ['42', 'depth', 'bare-number', ['42 ft', '42 in', '42 m', '42 mm']],
-  ['1-1/4', 'diameter', 'bare-number', ['1-1/4 in', '1-1/4 mm']],
-  ['900 dp', 'depth', 'bare-number', ['900 ft', '900 in', '900 m', '900 mm']],
-  ['900 dp', 'depth', 'bare-number', ['900 ft', '900 in', '900 m', '900 mm'], { bare: 'us' }],
-  ['Ø32', 'diameter', 'bare-number', ['32 in', '32 mm'], { bare: 'us' }],
-  ['20', 'duration', 'bare-number', ['20 min', '20 h'], { bare: 'us' }],
+  ['42', 'length', 'ask', ['42 ft', '42 m']],
+  ['42', 'depth', 'ask', ['42 ft', '42 in', '42 m', '42 mm']],
+  ['1-1/4', 'diameter', 'ask', ['1-1/4 in', '1-1/4 mm']],
+  ['900 dp', 'depth', 'ask', ['900 ft', '900 in', '900 m', '900 mm']],
+  ['900 dp', 'depth', 'ask', ['900 ft', '900 in', '900 m', '900 mm'], { bare: 'us' }],
+  ['Ø32', 'diameter', 'ask', ['32 in', '32 mm'], { bare: 'us' }],
+  ['20', 'duration', 'ask', ['20 min', '20 h'], { bare: 'us' }],
   ['100#', 'gaugePressure', 'ask', ['100 psi']],
   ['100#', 'force', 'ask', ['100 lbf']],
   ['100#', 'length', 'wrong-dimension', []],
@@ -198,7 +198,7 @@ describe('what is refused, and what is asked', () => {
       const offered = found.ok ? [] : (found.issue.candidates ?? [])
       for (const { value } of offered) {
         const again = parseQuantity(value, kind)
-        expect(again.ok || again.issue.code === 'bare-number', `${code} ${String(text)} → ${value}`).toBe(
+        expect(again.ok || again.issue.code === 'ask', `${code} ${String(text)} → ${value}`).toBe(
           true,
         )
       }

@@ -37,10 +37,10 @@ export function crossingRun(
 ): RunPart {
   const hazard = shots.reduce((sum, shot) => sum + shot.hazard, 0)
   const hammerS = added(shots, factors.count)
-  const times = runTimes(
-    { lengthM, hammerS, obstructionHazard: hazard, site, shots: shots.length, factors },
-    assumed,
-  )
+  const giveUpS = shots.reduce((sum, shot) => sum + shot.part.run.giveUpTimeS, 0)
+  const gaveUp = gaveUpIn(shots, factors.count)
+  const counts = { obstructionHazard: hazard, shots: shots.length, site, factors }
+  const times = runTimes({ lengthM, hammerS, giveUpS, gaveUp, ...counts }, assumed)
   const arrival = shots.reduce((product, shot) => product * shot.part.run.arrivalProbability, 1)
   return {
     ...withMedian(
