@@ -1,13 +1,22 @@
 import { evaluateRelation, type RelationResult } from '../shared/contracts/relation-request.ts'
 import { CATALOGUE, findRelation } from '../shared/core/catalogue.ts'
 import { done, type Issue, type Outcome, refused } from '../shared/core/outcome.ts'
-import { editDistance } from '../shared/quantities/nearest-word.ts'
+import { editDistance, nearestWord } from '../shared/quantities/nearest-word.ts'
 
-/** Always one: a person who misremembers an id is helped even by a far guess. */
+/**
+ * Always one: a person who misremembers an id is helped even by a far guess. A typing slip first, then the id that shares
+ * most words, then the fewest letters changed.
+ */
 function nearestId(id: string): string | null {
+  const ids = CATALOGUE.map((each) => each.id)
+  const slip = nearestWord(id, ids)
+  if (slip !== null) return slip
   const wanted = id.toLowerCase()
-  const distance = (known: string) => (known.includes(wanted) ? 0 : editDistance(wanted, known))
-  const [best] = CATALOGUE.map((each) => each.id).sort((a, b) => distance(a) - distance(b))
+  const words = wanted.split(/[^a-z0-9]+/).filter((word) => word !== '')
+  const shared = (known: string) => known.split('-').filter((word) => words.includes(word)).length
+  const [best] = ids.sort(
+    (a, b) => shared(b) - shared(a) || editDistance(wanted, a) - editDistance(wanted, b),
+  )
   return best ?? null
 }
 

@@ -24,13 +24,11 @@ installMissing({ development: true })
 const { findChromium, HOW_TO_GET_CHROMIUM, installChromium } = await import('./find-chromium.mjs')
 
 const total = { passed: 0, failed: 0 }
-const seed = process.env.UNDERLANE_SEED ?? '1'
 const environment = {
   ...process.env,
   TZ: 'UTC',
   LANG: 'C',
   LC_ALL: 'C',
-  UNDERLANE_SEED: seed,
   ...(slow ? { UNDERLANE_SLOW: '1' } : {}),
 }
 
@@ -85,7 +83,7 @@ function countReport(file, exitedWell) {
 }
 
 function suites() {
-  process.stdout.write(`\n── suites (seed ${seed}${slow ? ', long forms' : ''})\n`)
+  process.stdout.write(`\n── suites${slow ? ', the long forms too' : ''}\n`)
   const chromium = browser()
   if (chromium !== null) environment.CHROMIUM_PATH = chromium
   const folder = join(ROOT, '.cache')

@@ -69,7 +69,7 @@ describe('relation', () => {
     expect(stderr).not.toBe('')
     expect(JSON.parse(stdout)).toMatchObject({
       schema: 'underlane/refusal@1',
-      issues: [{ code: 'unknown-relation', candidates: [{ value: expect.any(String) }] }],
+      issues: [{ code: 'unknown-relation', candidates: [{ value: 'hose-friction-loss' }] }],
     })
     expect((await run(['relation', 'deviatoin'])).stderr).toContain('deviation')
   })
