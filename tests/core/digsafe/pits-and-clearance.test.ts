@@ -3,17 +3,6 @@ import { describe, expect, it } from 'vitest'
 import { pitSlope } from '../../../shared/core/digsafe/pit-slope.ts'
 import { pitVolume } from '../../../shared/core/digsafe/pit-volume.ts'
 import { requiredClearance } from '../../../shared/core/digsafe/required-clearance.ts'
-import { checks as clearance } from '../../../shared/published/clearance.ts'
-import { checks as pits } from '../../../shared/published/pits.ts'
-import { expectPrinted, expectTight } from '../line/hold-against-print.ts'
-
-const ALL = [...pits, ...clearance]
-
-describe.each([pitVolume, pitSlope, requiredClearance])('$id', (found) => {
-  const own = ALL.filter((check) => check.relation === found.id)
-  it.each(own)('prints $name', (check) => expectPrinted(found, check))
-  it('would notice two per cent', () => expectTight(found, own))
-})
 
 const size = fc.double({ min: 0, max: 10, noNaN: true })
 

@@ -6,8 +6,8 @@ export type Circle = { readonly x: number; readonly y: number; readonly radius: 
 /** Few pipes are searched through; for more the search is cut off early and only gives a larger, still safe, ring. */
 const FEW = 5
 const MOST_SEARCHED = 12
-const PLACES_TRIED = { few: 4000, many: 200 } as const
-const HALVINGS = 36
+const PLACES_TRIED = { few: 4000, many: 80 } as const
+const HALVINGS = 26
 /** Share of the ring's radius two pipes may seem to overlap through rounding. */
 const SLACK = 1e-9
 
@@ -124,3 +124,7 @@ export function bundleOfUnequal(outsideDiametersM: readonly number[]): Bundle {
   }
   return { diameterM: 2 * high, pipes: best }
 }
+
+/** Diameter of a circle that surely takes all the pipes: see `bundleOfUnequal`. */
+export const enclosingDiameterM = (outsideDiametersM: readonly number[]): number =>
+  bundleOfUnequal(outsideDiametersM).diameterM
