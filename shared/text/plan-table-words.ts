@@ -1,6 +1,5 @@
 const english = {
-  hold: 'HOLD',
-  check: 'CHECK',
+  cautions: 'Cautions',
   neverReady: 'A plan does not permit digging: what is held or to be checked is settled on site.',
   bore: 'Bore',
   length: 'length',
@@ -45,8 +44,7 @@ const english = {
 export type PlanTableWords = typeof english
 
 const spanish: PlanTableWords = {
-  hold: 'ALTO',
-  check: 'REVISAR',
+  cautions: 'Precauciones',
   neverReady: 'Un plan no autoriza a excavar: lo retenido o por revisar se resuelve en la obra.',
   bore: 'Perforación',
   length: 'longitud',

@@ -1,18 +1,20 @@
-import type { Spread } from '../../shared/core/plan/plan.ts'
+import type { Assumption, Spread } from '../../shared/core/plan/plan.ts'
 import { formatMoney } from '../../shared/quantities/format-money.ts'
-import { formatProbability } from '../../shared/quantities/format-probability.ts'
 import { formatQuantity, NO_NUMBER, type UnitSystem } from '../../shared/quantities/format-quantity.ts'
-import type { Language } from '../../shared/text/language.ts'
+import { cautionSentence } from '../../shared/text/caution-sentences.ts'
+import type { Language, Say } from '../../shared/text/language.ts'
 import { PLAN_TABLE_WORDS, type PlanTableWords } from '../../shared/text/plan-table-words.ts'
+import { planWord } from '../../shared/text/plan-words.ts'
+import { releaseSentence, statusMeaning, statusWord } from '../../shared/text/release-sentences.ts'
 import type { PlanDocument } from '../plan-document.ts'
 import { columns } from './answer.ts'
-import { valuesText, workingsText } from './workings-text.ts'
+import { valueText, workingsText } from './workings-text.ts'
 
 type Row = readonly string[]
-type Part = (plan: PlanDocument, words: PlanTableWords, units: UnitSystem) => readonly Row[]
+type Part = (plan: PlanDocument, words: PlanTableWords, units: UnitSystem, say: Say) => readonly Row[]
 
-const chance = (probability: number | null): string =>
-  probability === null ? NO_NUMBER : (formatProbability(probability) ?? NO_NUMBER)
+const chance = (probability: number | null, say: Say): string =>
+  probability === null ? NO_NUMBER : saidChance(probability, say.lang)
 
 const lengthOrNothing = (valueM: number | null, units: UnitSystem): string =>
   valueM === null ? NO_NUMBER : formatQuantity(valueM, 'length', units)
@@ -26,13 +28,13 @@ const boreRows: Part = ({ bore }, words, units) => [
   ],
 ]
 
-const airRows: Part = ({ air }, words, units) => [
+const airRows: Part = ({ air }, words, units, say) => [
   [words.atCompressor, formatQuantity(air.compressorGaugePa, 'gaugePressure', units)],
   [words.hoseLoss, formatQuantity(air.hoseLossPa, 'pressureDifference', units)],
   [words.atTool, formatQuantity(air.toolGaugePa, 'gaugePressure', units)],
   [words.demand, formatQuantity(air.demandM3PerS, 'volumeFlow', units)],
   [words.capacity, formatQuantity(air.capacityM3PerS, 'volumeFlow', units)],
-  [words.limitedBy, air.limitedBy],
+  [words.limitedBy, planWord('limitedBy', air.limitedBy, say)],
 ]
 
 function timeRow(label: string, time: Spread | null, units: UnitSystem): readonly Row[] {
@@ -40,7 +42,7 @@ function timeRow(label: string, time: Spread | null, units: UnitSystem): readonl
   return [[label, ...[time.p10, time.p50, time.p90].map((value) => formatQuantity(value, 'duration', units))]]
 }
 
-const runRows: Part = ({ run }, words, units) => {
+const runRows: Part = ({ run }, words, units, say) => {
   // A good day is a fast one: the high end of the rate, the low end of the times.
   const rate = [run.advanceMPerS.p90, run.advanceMPerS.p50, run.advanceMPerS.p10]
   return [
@@ -51,18 +53,18 @@ const runRows: Part = ({ run }, words, units) => {
     ...timeRow(words.crossingTime, run.crossingTimeS, units),
     ...(run.timeReason === null ? [] : [[words.tooFewArrive]]),
     [words.giveUp, formatQuantity(run.giveUpTimeS, 'duration', units)],
-    [words.arrives, chance(run.arrivalProbability)],
-    [words.stalls, chance(run.refusalProbability)],
+    [words.arrives, chance(run.arrivalProbability, say)],
+    [words.stalls, chance(run.refusalProbability, say)],
   ]
 }
 
-const pathRows: Part = ({ deviation }, words, units) => {
+const pathRows: Part = ({ deviation }, words, units, say) => {
   const pair = ({ p50, p90 }: { readonly p50: number; readonly p90: number }) =>
     [p50, p90].map((value) => formatQuantity(value, 'length', units))
   return [
     [words.leftRight, ...pair(deviation.lateralM)],
     [words.highLow, ...pair(deviation.verticalM)],
-    [words.hits, chance(deviation.hitProbability)],
+    [words.hits, chance(deviation.hitProbability, say)],
   ]
 }
 
@@ -75,17 +77,17 @@ const groundRows: Part = ({ ground }, words, units) => [
   ],
 ]
 
-const lineRows: Part = ({ clearances }, words, units) =>
+const lineRows: Part = ({ clearances }, words, units, say) =>
   clearances.length === 0
     ? []
     : [
         ['', words.station, words.separation, words.required, words.contact],
         ...clearances.map((each) => [
-          each.kind,
+          planWord('utility', each.kind, say),
           lengthOrNothing(each.stationM, units),
           lengthOrNothing(each.separationM, units),
           formatQuantity(each.requiredM, 'length', units),
-          chance(each.contactProbability),
+          chance(each.contactProbability, say),
         ]),
       ]
 
@@ -100,12 +102,31 @@ const priceRows: Part = ({ price }, words) => {
   ]
 }
 
-const assumedRows: Part = ({ assumptions }) =>
-  assumptions.map(({ name, value, unit, standing }) => [
-    name,
-    `${value}${unit === '' || unit === '1' ? '' : ` ${unit}`}`,
-    standing,
-  ])
+/** An assumption carries its SI unit only; the kind by which such a value is shown to a person. */
+const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
+  m: 'length',
+  Pa: 'gaugePressure',
+  s: 'duration',
+  K: 'temperature',
+  kg: 'mass',
+  J: 'energy',
+  Hz: 'frequency',
+  N: 'force',
+  rad: 'angle',
+  'rad/m^0.5': 'drift',
+  'm3/s': 'volumeFlow',
+  'm/s': 'speed',
+}
+
+function assumedValue({ value, unit }: Assumption, say: Say): string {
+  if (typeof value === 'string') return value
+  const kind = KIND_OF_UNIT[unit]
+  if (kind !== undefined) return saidQuantity(value, kind, say)
+  return unit === '' || unit === '1' ? valueText(value) : `${valueText(value)} ${unit}`
+}
+
+const assumedRows: Part = ({ assumptions }, _words, _units, say) =>
+  assumptions.map((each) => [each.name, assumedValue(each, say), planWord('standing', each.standing, say)])
 
 const PARTS: readonly (readonly [keyof PlanTableWords, Part])[] = [
   ['bore', boreRows],
@@ -124,18 +145,18 @@ export function planText(
   options: { readonly units: UnitSystem; readonly language: Language; readonly working: boolean },
 ): string {
   const words = PLAN_TABLE_WORDS[options.language]
-  const reasons = plan.release.reasons.map(({ kind, code, values }) => [
-    `  ${kind}`,
-    code,
-    valuesText(values),
-  ])
-  const head = `${plan.name}\n${words[plan.release.status]}\n${columns(reasons)}${words.neverReady}\n`
+  const say: Say = { lang: options.language, system: options.units }
+  const { status, reasons } = plan.release
+  const why = reasons.map((reason) => `  - ${releaseSentence(reason, say)}\n`).join('')
+  const head = `${plan.name}\n${statusWord(status, options.language).toUpperCase()}: ${statusMeaning(status, options.language)}\n${why}`
   const parts = PARTS.map(([heading, part]) => {
-    const rows = part(plan, words, options.units)
-    return rows.length === 0
-      ? ''
-      : `\n${words[heading]}\n${columns(rows.map((row) => [`  ${row[0] ?? ''}`, ...row.slice(1)]))}`
+    const rows = part(plan, words, options.units, say).map(([label = '', ...cells]) => [
+      `  ${label}`,
+      ...cells,
+    ])
+    return rows.length === 0 ? '' : `\n${words[heading]}\n${columns(rows)}`
   })
+  const cautions = plan.cautions.map((caution) => `  - ${cautionSentence(caution, say)}\n`).join('')
   const working = options.working ? `\n${words.working}\n${workingsText(plan.workings)}` : ''
-  return `${head}${parts.join('')}${working}`
+  return `${head}\n${words.cautions}\n${cautions}${parts.join('')}${working}\n${words.neverReady}\n`
 }
