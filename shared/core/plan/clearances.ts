@@ -33,7 +33,9 @@ export type ClearanceFacts = {
 const isExposed = (utility: UtilityInput): boolean => utility.evidence === 'exposed'
 
 /** Depth of the top and underside below local ground; null when nobody measured or told. */
-function extent(utility: UtilityInput): { topM: number; bottomM: number; centreM: number } | null {
+type Extent = { readonly topM: number; readonly bottomM: number; readonly centreM: number }
+
+function extent(utility: UtilityInput): Extent | null {
   if (!utility.depth) return null
   const sizeM = utility.diameterM ?? 0
   const { valueM, to } = utility.depth
@@ -136,34 +138,32 @@ function contactOf(
   return Math.max(LEAST_CHANCE, probability)
 }
 
-/** One listed line against one shot. Rules decide on `shortM`; the chance only advises. */
-function clearanceOf(
+/** Distance from the bore's axis to the near edge of the line; null where no depth is known. */
+function separationOf(utility: UtilityInput, depths: Extent | null, axisM: number): number | null {
+  const sizeM = utility.diameterM ?? 0
+  if (utility.stationM === null) return Math.max(0, Math.abs(utility.offsetM ?? 0) - sizeM / 2)
+  if (depths === null) return null
+  return Math.max(0, axisM >= depths.centreM ? axisM - depths.bottomM : depths.topM - axisM)
+}
+
+/** What the clearance is made of, and their sum with its working. */
+function required(
   facts: ClearanceFacts,
-  all: readonly UtilityInput[],
-  index: number,
+  utility: UtilityInput,
+  sigmaM: number,
+  errorM: number,
   assumed: Assumed,
   trace: Trace,
-): ClearancePart | null {
-  const utility = all[index]
-  if (!utility) return null
-  const isParallel = utility.stationM === null
-  const stationM = utility.stationM ?? facts.shot.toM
-  if (stationM < facts.shot.fromM || stationM > facts.shot.toM) return null
-  const about = `line ${index + 1}`
-  const depths = extent(utility)
-  const radiusM = facts.boreDiameterM / 2
-  const exposureErrorM = assumed.use('clearance.exposureError')
-  const sightingErrorM = exposureErrorM / HALF_WIDTH_TO_SIGMA
-  const sigmaM = sigmaAt(facts, all, stationM, sightingErrorM, trace, about)
-  const errorM = errorOf(utility, depths?.centreM ?? null, exposureErrorM)
+  about: string,
+) {
   const parts = {
     standardM: assumed.or(utility.ownerClearanceM, 'clearance.standard'),
-    toolRadiusM: radiusM,
+    toolRadiusM: facts.boreDiameterM / 2,
     driftM: sigmaM * normalQuantile(0.95),
     exposureM: errorM,
     layoutM: assumed.use('clearance.layoutError'),
   }
-  const required = trace.run(
+  const { requiredM } = trace.run(
     requiredClearance,
     {
       standardM: parts.standardM,
@@ -174,46 +174,66 @@ function clearanceOf(
     },
     about,
   )
+  return { parts, requiredM }
+}
+
+/** One listed line against one shot. Rules decide on `shortM`; the chance only advises. */
+function clearanceOf(
+  facts: ClearanceFacts,
+  all: readonly UtilityInput[],
+  index: number,
+  assumed: Assumed,
+  trace: Trace,
+): ClearancePart | null {
+  const utility = all[index]
+  const stationM = utility?.stationM ?? facts.shot.toM
+  if (!utility || stationM < facts.shot.fromM || stationM > facts.shot.toM) return null
+  const about = `line ${index + 1}`
+  const isParallel = utility.stationM === null
+  const depths = isParallel ? null : extent(utility)
+  const radiusM = facts.boreDiameterM / 2
+  const exposureErrorM = assumed.use('clearance.exposureError')
+  const sigmaM = sigmaAt(facts, all, stationM, exposureErrorM / HALF_WIDTH_TO_SIGMA, trace, about)
+  const errorM = errorOf(utility, depths?.centreM ?? null, exposureErrorM)
+  const { parts, requiredM } = required(facts, utility, sigmaM, errorM, assumed, trace, about)
   const axisM = facts.line.axisDepthM(stationM)
-  const sizeM = utility.diameterM ?? 0
-  const separationM = isParallel
-    ? Math.abs(utility.offsetM ?? 0) - sizeM / 2
-    : depths === null
-      ? null
-      : Math.max(0, axisM >= depths.centreM ? axisM - depths.bottomM : depths.topM - axisM)
-  const shortM = separationM === null ? null : Math.max(0, required.requiredM - separationM)
+  const separationM = separationOf(utility, depths, axisM)
+  const shortM = separationM === null ? null : Math.max(0, requiredM - separationM)
   const near =
-    separationM === null || isParallel || !depths
+    separationM === null || depths === null
       ? null
       : neighbour(facts, stationM, separationM, depths.centreM, trace, about)
-  const contact =
-    depths && !isParallel
-      ? contactOf(utility, axisM - depths.centreM, radiusM + sizeM / 2, sigmaM, errorM, trace, about)
-      : null
+  const reachM = radiusM + (utility.diameterM ?? 0) / 2
+  const contactProbability =
+    depths === null ? null : contactOf(utility, axisM - depths.centreM, reachM, sigmaM, errorM, trace, about)
   return {
     utility: index,
     kind: utility.kind,
     stationM: utility.stationM,
     separationM,
     gapM: separationM === null ? null : separationM - radiusM,
-    requiredM: required.requiredM,
+    requiredM,
     shortM,
     parts,
     displacementM: near?.displacementM ?? null,
     ppvMPerS: near?.ppvMPerS ?? null,
-    contactProbability: contact,
-    reason: isParallel
-      ? 'parallel'
-      : depths === null
-        ? 'no-depth'
-        : contact === null
-          ? 'depth-not-measured'
-          : null,
+    contactProbability,
+    reason: reasonOf(isParallel, depths, contactProbability),
     wayOut:
       shortM === null || shortM === 0 || isParallel
         ? null
         : wayOut(facts, stationM, shortM, parts.driftM, trace),
   }
+}
+
+function reasonOf(
+  isParallel: boolean,
+  depths: Extent | null,
+  contact: number | null,
+): ClearancePart['reason'] {
+  if (isParallel) return 'parallel'
+  if (depths === null) return 'no-depth'
+  return contact === null ? 'depth-not-measured' : null
 }
 
 /** Two ways out of a short clearance: go deeper by what is missing, or launch from the nearer end, where drift is less. */

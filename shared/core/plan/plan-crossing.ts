@@ -1,27 +1,25 @@
 import { done, type Outcome } from '../outcome.ts'
-import { createTrace } from '../trace.ts'
-import { airPart } from './air.ts'
-import { createAssumed } from './assumptions.ts'
-import { borePart, boreSize } from './bore.ts'
-import { layBoreLine } from './bore-line.ts'
+import { createTrace, type Trace } from '../trace.ts'
+import { type Assumed, createAssumed } from './assumptions.ts'
+import { borePart } from './bore.ts'
 import { cautionsPart } from './cautions.ts'
 import { checklistPart } from './checklist.ts'
 import type { CrossingInput } from './crossing-input.ts'
 import { crewSeconds, crossingRun } from './crossing-run.ts'
-import { drawFactors } from './draw-factors.ts'
+import { type DrawFactors, drawFactors } from './draw-factors.ts'
 import { heavePart } from './heave.ts'
 import { blowAt } from './penetration.ts'
-import { findPipes, pipesPart } from './pipes.ts'
+import { pipesPart } from './pipes.ts'
 import { pitsPart } from './pits.ts'
-import type { Plan } from './plan.ts'
+import type { PipePart, PitPart, Plan, PricePart, PullPart, RunPart } from './plan.ts'
 import { pricePart } from './price.ts'
 import { objection, pullPart } from './pull.ts'
 import { pullFacts } from './pull-facts.ts'
 import { releasePart } from './release.ts'
+import { type Resolved, resolveCrossing } from './resolve-crossing.ts'
+import type { SiteTime } from './run.ts'
 import { type SolvedShot, solveShot } from './shots.ts'
 import { siteTime } from './site-time.ts'
-import { layStretches } from './stretches.ts'
-import { toolFacts } from './tool-facts.ts'
 import { watchersOf } from './watchers.ts'
 import { wearPart } from './wear.ts'
 
@@ -30,135 +28,127 @@ export type PlanOptions = {
   readonly spreadScale?: number
 }
 
+/** What the time of a crossing is made of. */
+type Timed = {
+  readonly shots: readonly SolvedShot[]
+  readonly pits: readonly PitPart[]
+  readonly site: SiteTime
+  readonly run: RunPart
+  readonly factors: DrawFactors
+}
+
+function timed(known: Resolved, pull: PullPart, factors: DrawFactors, assumed: Assumed, trace: Trace): Timed {
+  const { input, line, stretches, tool, size, air } = known
+  const blow = blowAt(tool, air.toolGaugePa, trace)
+  const facts = { input, line, stretches, tool, blow, boreDiameterM: size.diameterM, factors, assumed, trace }
+  const shots = line.shots.flatMap((_, index) => solveShot(facts, index) ?? [])
+  const pits = pitsPart(input, line, tool, assumed, trace)
+  const hammerS = shots.reduce(
+    (sum, { part }) => sum + (part.run.hammerTimeS?.p50 ?? part.run.giveUpTimeS),
+    0,
+  )
+  const site = siteTime(input, line, pits, pull.method, hammerS, assumed)
+  return { shots, pits, site, factors, run: crossingRun(shots, line.lengthM, site, factors, blow, assumed) }
+}
+
+/** Hammering of a likely bore: with an expander the tool goes through twice. */
+const likelyHammerS = (run: RunPart, pull: PullPart): number =>
+  (pull.method === 'expander' ? 2 : 1) * (run.hammerTimeS?.p50 ?? run.giveUpTimeS)
+
+function priced(
+  known: Resolved,
+  times: Timed,
+  pull: PullPart,
+  pipes: readonly PipePart[],
+  assumed: Assumed,
+): PricePart | null {
+  const { input, line, air } = known
+  const { shots, pits, site, run, factors } = times
+  if (input.rates === null) return null
+  return pricePart({
+    input,
+    rates: input.rates,
+    line,
+    pits,
+    watchers: watchersOf(input),
+    crewS: crewSeconds(shots, run, site, factors, assumed),
+    likelyCrewS: run.crossingTimeS?.p50 ?? site.likelyS + run.giveUpTimeS,
+    hammerS: likelyHammerS(run, pull),
+    fuelLitresPerS: air.fuelLitresPerS,
+    pipeLengthM: pipes.reduce((sum, pipe) => sum + pipe.coilNeededM * pipe.count, 0),
+  })
+}
+
+const shortOfCoilM = (pipes: readonly PipePart[]): number =>
+  Math.max(0, ...pipes.map((pipe) => (pipe.coilLengthM === null ? 0 : pipe.coilNeededM - pipe.coilLengthM)))
+
+/** The shot that may land furthest off speaks for the crossing. */
+const worstDeviation = (shots: readonly SolvedShot[]) =>
+  shots
+    .map((shot) => shot.part.deviation)
+    .reduce((far, each) => (each.lateralM.p90 > far.lateralM.p90 ? each : far))
+
+/** The parts of a plan in their order; each is made in its own file. */
+function compose(known: Resolved, options: PlanOptions, assumed: Assumed, trace: Trace): Plan {
+  const { input, line, stretches, size } = known
+  const { fuelLitresPerS: _fuel, pressureRatio, ...air } = known.air
+  const pipes = pipesPart(input, known.pipes, line.lengthM, assumed, trace)
+  const facts = pullFacts(known)
+  const pull = pullPart(facts)
+  const bore = borePart(line, size, pull.method === 'tow', trace)
+  const factors = drawFactors(input.spread.seed, input.spread.draws, options.spreadScale ?? 1)
+  const times = timed(known, pull, factors, assumed, trace)
+  const { pits, run } = times
+  const shots = times.shots.map((shot) => shot.part)
+  const ground = heavePart(line, stretches, size.diameterM, trace)
+  const deviation = worstDeviation(times.shots)
+  const clearances = shots.flatMap((shot) => shot.clearances)
+  const isOiled = input.air.lubricator ?? true
+  const worn = wearPart({ stretches, hammerS: likelyHammerS(run, pull), isOiled, pressureRatio }, assumed)
+  const price = priced(known, times, pull, pipes, assumed)
+  const watchers = watchersOf(input)
+  const stopShortM = input.ends.reception.kind === 'wall' ? assumed.use('wall.stopShort') : null
+  const release = releasePart({
+    input,
+    bore,
+    air,
+    run,
+    deviation,
+    clearances,
+    pull,
+    pullObjection: objection(facts, pull.method),
+    isOutsideModel: stretches.some((stretch) => stretch.state.outsideModel),
+    coilShortByM: shortOfCoilM(pipes),
+  })
+  return {
+    bore,
+    air,
+    run,
+    shots,
+    pits,
+    crew: { people: (input.rates?.crewSize ?? 2) + watchers, watchers },
+    ground,
+    deviation,
+    clearances,
+    pipes,
+    pull,
+    ...worn,
+    ...(price === null ? {} : { price }),
+    checklist: checklistPart({ input, pits, stretches }),
+    cautions: cautionsPart({ input, bore, air, ground, pits, pull, shots, stretches, price, stopShortM }),
+    release,
+    assumptions: assumed.list,
+    workings: trace.workings,
+  }
+}
+
 /**
- * Plans one crossing: the order of the parts and nothing else. The same file gives the same plan on every machine.
- * Refuses only what has no physical answer; a bad idea is planned and held.
+ * Plans one crossing. The same file gives the same plan on every machine. Refuses only what has no physical answer; a
+ * bad idea is planned and held.
  */
 export function planCrossing(input: CrossingInput, options: PlanOptions = {}): Outcome<Plan> {
   const trace = createTrace()
   const assumed = createAssumed()
-  const pipes = findPipes(input, assumed)
-  if (!pipes.ok) return pipes
-  const size = boreSize(input, pipes.value, assumed, trace)
-  if (!size.ok) return size
-  const boreDiameterM = size.value.diameterM
-  const line = layBoreLine(input, boreDiameterM, assumed, trace)
-  if (!line.ok) return line
-  const stretches = layStretches(input, line.value, assumed)
-  if (!stretches.ok) return stretches
-  const tool = toolFacts(input.tool, assumed, trace)
-  const air = airPart(input, tool, assumed, trace)
-  if (!air.ok) return air
-  const { fuelLitresPerS, pressureRatio, ...airShown } = air.value
-
-  const pipePart = pipesPart(input, pipes.value, line.value.lengthM, assumed, trace)
-  const facts = pullFacts({
-    input,
-    line: line.value,
-    size: size.value,
-    pipes: pipes.value,
-    stretches: stretches.value,
-  })
-  const pull = pullPart(facts)
-  const bore = borePart(line.value, size.value, pull.method === 'tow', trace)
-  const factors = drawFactors(input.spread.seed, input.spread.draws, options.spreadScale ?? 1)
-  const blow = blowAt(tool, air.value.toolGaugePa, trace)
-  const shotFacts = {
-    input,
-    line: line.value,
-    stretches: stretches.value,
-    tool,
-    blow,
-    boreDiameterM,
-    factors,
-    assumed,
-    trace,
-  }
-  const shots = line.value.shots
-    .map((_, index) => solveShot(shotFacts, index))
-    .filter((shot): shot is SolvedShot => shot !== null)
-
-  const pits = pitsPart(input, line.value, tool, assumed, trace)
-  const likelyHammerS = shots.reduce(
-    (sum, shot) => sum + (shot.part.run.hammerTimeS?.p50 ?? shot.part.run.giveUpTimeS),
-    0,
-  )
-  const site = siteTime(input, line.value, pits, pull.method, likelyHammerS, assumed)
-  const whole = crossingRun(shots, bore.lengthM, site, factors, blow, assumed)
-  const ground = heavePart(line.value, stretches.value, boreDiameterM, trace)
-  const clearances = shots.flatMap((shot) => shot.part.clearances)
-  const worst = shots.reduce((far, shot) =>
-    shot.part.deviation.lateralM.p90 > far.part.deviation.lateralM.p90 ? shot : far,
-  )
-  const passes = pull.method === 'expander' ? 2 : 1
-  const hammerS = passes * (whole.hammerTimeS?.p50 ?? whole.giveUpTimeS)
-  const isOiled = input.air.lubricator ?? true
-  const { wear, service } = wearPart({ stretches: stretches.value, hammerS, isOiled, pressureRatio }, assumed)
-  const watchers = watchersOf(input)
-  const price =
-    input.rates === null
-      ? null
-      : pricePart({
-          input,
-          rates: input.rates,
-          line: line.value,
-          pits,
-          watchers,
-          crewS: crewSeconds(shots, whole, site, factors, assumed),
-          likelyCrewS: whole.crossingTimeS?.p50 ?? site.likelyS + whole.giveUpTimeS,
-          hammerS,
-          fuelLitresPerS,
-          pipeLengthM: pipePart.reduce((sum, pipe) => sum + pipe.coilNeededM * pipe.count, 0),
-        })
-  const coilShortByM = Math.max(
-    0,
-    ...pipePart.map((pipe) => (pipe.coilLengthM === null ? 0 : pipe.coilNeededM - pipe.coilLengthM)),
-  )
-  const shotParts = shots.map((shot) => shot.part)
-  const release = releasePart({
-    input,
-    bore,
-    air: airShown,
-    run: whole,
-    deviation: worst.part.deviation,
-    clearances,
-    pull,
-    pullObjection: objection(facts, pull.method),
-    isOutsideModel: stretches.value.some((stretch) => stretch.state.outsideModel),
-    coilShortByM,
-  })
-  const stopShortM = input.ends.reception.kind === 'wall' ? assumed.use('wall.stopShort') : null
-  const cautions = cautionsPart({
-    input,
-    bore,
-    air: airShown,
-    ground,
-    pits,
-    pull,
-    shots: shotParts,
-    stretches: stretches.value,
-    price,
-    stopShortM,
-  })
-  return done({
-    bore,
-    air: airShown,
-    run: whole,
-    shots: shotParts,
-    pits,
-    crew: { people: (input.rates?.crewSize ?? 2) + watchers, watchers },
-    ground,
-    deviation: worst.part.deviation,
-    clearances,
-    pipes: pipePart,
-    pull,
-    wear,
-    service,
-    ...(price === null ? {} : { price }),
-    checklist: checklistPart({ input, pits, stretches: stretches.value }),
-    cautions,
-    release,
-    assumptions: assumed.list,
-    workings: trace.workings,
-  })
+  const known = resolveCrossing(input, assumed, trace)
+  return known.ok ? done(compose(known.value, options, assumed, trace)) : known
 }

@@ -5,6 +5,12 @@ import { isPavedAt } from './pits.ts'
 import type { PitPart } from './plan.ts'
 import type { SiteTime } from './run.ts'
 
+/** The everyday pit the digging times are for: a floor at about 4 ft 3 in. */
+const USUAL_FLOOR_M = 1.3
+
+/** A deeper pit takes longer in more than proportion: it is wider too. */
+const digging = (pit: PitPart): number => (pit.floorDepthM / USUAL_FLOOR_M) ** 1.5
+
 /** Time on site besides hammering; `hammerS` is the likely hammering, for what goes with it. */
 export function siteTime(
   input: CrossingInput,
@@ -14,6 +20,7 @@ export function siteTime(
   hammerS: number,
   assumed: Assumed,
 ): SiteTime {
+  const dug = pits.reduce((sum, pit) => sum + digging(pit), 0)
   const paved = pits.filter((pit) => isPavedAt(line, pit.atM)).length
   const deep = pits.filter((pit) => pit.needsProtection).length
   const toExpose = (input.utilities ?? []).filter(
@@ -21,10 +28,10 @@ export function siteTime(
   ).length
   let likelyS =
     assumed.use('site.setUp') +
-    pits.length * assumed.use('site.pit') +
+    dug * (assumed.use('site.pit') + assumed.use('site.reinstatement')) +
     line.shots.length * assumed.use('site.aim') +
-    assumed.use('site.reinstatement') +
     pullTimeS(method, line, hammerS, assumed)
+  if (input.over.some((reach) => reach.kind === 'road')) likelyS += assumed.use('site.traffic')
   if (paved > 0) likelyS += paved * assumed.use('site.pavedPit')
   if (deep > 0) likelyS += deep * assumed.use('site.shoring')
   if (toExpose > 0) likelyS += toExpose * assumed.use('site.pothole')
