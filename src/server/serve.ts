@@ -5,6 +5,7 @@ import { type OpenStore, openStore } from '../store/open-store.ts'
 import { seedDemo } from '../store/seed-demo.ts'
 import { StoreError, type StoreErrorCode } from '../store/store-error.ts'
 import { buildApp } from './app.ts'
+import { pagesAreBuilt } from './static-pages.ts'
 
 export type Running = { readonly address: string; close(): Promise<void> }
 
@@ -102,6 +103,9 @@ export async function serveUntilStopped(
     return 3
   }
   write.out(`Underlane is at ${running.address}\n`)
+  if (!pagesAreBuilt(config.webRoot)) {
+    write.err('The pages are not built, so only the API answers: npm start builds them.\n')
+  }
   write.err(`Data in ${config.dataFolder}. Ctrl-C ends it.\n`)
   await new Promise<void>((resolve) => {
     process.once('SIGINT', resolve)

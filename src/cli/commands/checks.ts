@@ -28,7 +28,7 @@ export function addChecks(program: Command, io: Io, end: End): void {
     .addOption(jsonOption())
     .action(async (options: { readonly json?: true }) => {
       const result = await runChecks(CATALOGUE, PUBLISHED)
-      if (options.json) printJson(io, result)
+      if (options.json) printJson(io, { schema: 'underlane/checks@1', ...result })
       else io.out(`${columns(result.checks.map(row))}${result.passed} passed, ${result.failed} failed\n`)
       end(result.failed === 0 ? EXIT.done : EXIT.unfinished)
     })
