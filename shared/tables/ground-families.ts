@@ -3,9 +3,11 @@ import type { SourceKey } from '../sources.ts'
 /** Nodes of a table: straight lines in between, the end value beyond. */
 export type Nodes = readonly (readonly [x: number, y: number])[]
 
-/** Where the eleven rows of the penetration model come from, and since when they stand. */
-export const FAMILIES_SOURCE: SourceKey = 'PenetrationModel'
-export const FAMILIES_CHECKED_ON = '2026-11-24'
+/** What the tables of soils are drawn from, and when somebody last went over them. */
+export const GROUND_TABLES: { readonly sources: readonly SourceKey[]; readonly checkedOn: string } = {
+  sources: ['PenetrationModel', 'SoilRanges', 'Em111022504', 'CaltransShoring', 'TerzaghiPeck', 'Uscs'],
+  checkedOn: '2026-11-24',
+}
 
 /**
  * Clay by undrained strength (kPa). Rows: soft N 3, firm N 6, stiff N 11, very stiff N 22, hard clay or till N 40.
@@ -350,7 +352,7 @@ export const GRANULAR_STATES = [
 /** Chance that something stops the bore, per 12 m: common practice, no source. */
 export const OBSTRUCTION_PER_12_M = {
   clean: { low: 0.01, likely: 0.015, high: 0.02 },
-  unknown: { low: 0.02, likely: 0.04, high: 0.08 },
+  unknown: { low: 0.02, likely: 0.06, high: 0.08 },
   ordinary: { low: 0.04, likely: 0.06, high: 0.08 },
   gravelly: { low: 0.08, likely: 0.12, high: 0.2 },
   stony: { low: 0.15, likely: 0.22, high: 0.3 },

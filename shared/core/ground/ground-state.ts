@@ -1,10 +1,12 @@
 import type { Standing } from '../../sources/shape.ts'
 import type { SourceKey } from '../../sources.ts'
+import { DENSITY_BY_N } from '../../tables/ground-families.ts'
 import type { StonesWord } from '../../tables/trade-soil-words.ts'
 import type { UscsSoil } from '../../tables/uscs-soils.ts'
 import { USCS_SOILS } from '../../tables/uscs-soils.ts'
 import type { Issue, Outcome } from '../outcome.ts'
 import { done, refused } from '../outcome.ts'
+import { between } from './between.ts'
 import type { DecidedBy, GroundEvidence, Hardness, StateCode } from './ground-evidence.ts'
 import { evidenceIssues, hardness, scaleOf, stateOfN } from './ground-evidence.ts'
 import type { GroundParameters } from './ground-parameters.ts'
@@ -143,6 +145,9 @@ function assumptionsOf(
   if (hard.decidedBy === 'spt' && scaleOf(found.soil) === 'granular') {
     // At 0.6–2 m a raw count reads low; taken as it stands it makes the ground looser, so the reader is told.
     listed.push(assume('sptN', 'N1,60', 'OurJudgement', judged))
+    if (found.soil.profile.family === 'sand') {
+      listed.push(assume('relativeDensity', between(hard.n, DENSITY_BY_N), 'Em111022504', 'published'))
+    }
   }
   if (stones === null) listed.push(assume('stones', 'not said', 'CommonPractice', 'common practice'))
   if (evidence.undrainedStrengthPa !== null && hard.undrainedStrengthPa === undefined) {

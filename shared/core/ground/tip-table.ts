@@ -13,7 +13,7 @@ export const MOST_ANGLE_RAD = (50 * Math.PI) / 180
 export const LEAST_COHESION_PA = 0
 export const MOST_COHESION_PA = 500e3
 /** Degree of each polynomial piece. */
-const DEGREE = 8
+const DEGREE = 6
 const MOST_BISECTIONS = 60
 
 /** Limit pressure of a sphere by the soil's drawn strength, without solving anything. */
