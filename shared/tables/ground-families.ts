@@ -119,6 +119,14 @@ const GRANULAR_DILATION: Nodes = [
   [40, 5],
   [65, 9],
 ]
+/** Few plastic fines: it dilates nearly as clean sand does. */
+const SILTY_DILATION: Nodes = [
+  [2, 0],
+  [7, 1],
+  [20, 5],
+  [40, 8],
+  [65, 11],
+]
 const GRANULAR_QUAKE: Nodes = [
   [7, 60],
   [20, 90],
@@ -180,11 +188,11 @@ export const FRICTIONAL = {
   },
   siltySand: {
     cohesionKpa: nodesAtBands([3, 4, 5, 7, 9]),
-    frictionDeg: nodesAtBands([28, 30, 34, 39, 42]),
-    dilationDeg: GRANULAR_DILATION,
+    frictionDeg: nodesAtBands([29, 31, 35, 39, 42]),
+    dilationDeg: SILTY_DILATION,
     unitWeightKn: SAND_UNIT_WEIGHT,
     quakeDivisor: GRANULAR_QUAKE,
-    stiffnessRatio: 180,
+    stiffnessRatio: 250,
     interfaceDeg: 20,
     tipMultiplier: 1,
   },
@@ -200,11 +208,11 @@ export const FRICTIONAL = {
   },
   siltyGravel: {
     cohesionKpa: nodesAtBands([2, 3, 4, 6, 8]),
-    frictionDeg: nodesAtBands([29, 31, 35, 40, 43]),
-    dilationDeg: GRANULAR_DILATION,
+    frictionDeg: nodesAtBands([30, 32, 36, 40, 43]),
+    dilationDeg: SILTY_DILATION,
     unitWeightKn: GRAVEL_UNIT_WEIGHT,
     quakeDivisor: GRANULAR_QUAKE,
-    stiffnessRatio: 180,
+    stiffnessRatio: 250,
     interfaceDeg: 22,
     tipMultiplier: 1.3,
   },

@@ -53,7 +53,7 @@ export const DEFAULTS = {
   'elapsed.startLow': common(10 * MINUTE_S, 's'),
   'elapsed.startHigh': common(15 * MINUTE_S, 's'),
   'site.setUp': common(15 * MINUTE_S, 's'),
-  'site.traffic': common(30 * MINUTE_S, 's'),
+  'site.traffic': common(35 * MINUTE_S, 's'),
   'site.pit': common(25 * MINUTE_S, 's'),
   'site.pavedPit': common(20 * MINUTE_S, 's'),
   'site.shoring': common(30 * MINUTE_S, 's'),
