@@ -26,7 +26,7 @@ export async function bundle(entry, output) {
       // libsql carries a native binary and is loaded from node_modules.
       external: ['libsql'],
       banner: { js: REQUIRE_BANNER },
-      logLevel: 'warning',
+      logLevel: 'silent',
     })
     // Dated from the start: a source saved while this ran makes the result old, not new.
     utimesSync(temporary, started, started)
