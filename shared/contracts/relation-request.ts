@@ -162,7 +162,10 @@ function readQuantity(key: string, field: QuantityField, value: unknown, options
 }
 
 function readChoice(key: string, field: ChoiceField, value: unknown): Read {
-  if (typeof value === 'string' && field.choices.includes(value)) return { value }
+  // Grades and methods are typed in any case: PE4710 is pe4710.
+  const wanted = typeof value === 'string' ? value.trim().toLowerCase() : null
+  const found = field.choices.find((choice) => choice.toLowerCase() === wanted)
+  if (found !== undefined) return { value: found }
   const near = typeof value === 'string' ? nearest(value, field.choices) : {}
   const code = typeof value === 'string' ? 'unknown-choice' : 'wrong-type'
   return bad({ path: key, code, given: shortened(value), accepted: accepted(field), ...near })

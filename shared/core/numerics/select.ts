@@ -33,10 +33,8 @@ export function quantileInPlace(values: Float64Array, q: number, count = values.
 
 const at = (values: Float64Array, index: number): number => values[index] as number
 
-function medianOfThree(a: number, b: number, c: number): number {
-  if (a < b) return b < c ? b : a < c ? c : a
-  return a < c ? a : b < c ? c : b
-}
+const medianOfThree = (a: number, b: number, c: number): number =>
+  Math.max(Math.min(a, b), Math.min(Math.max(a, b), c))
 
 /** P10, P50 and P90 in one go. */
 export function spreadInPlace(

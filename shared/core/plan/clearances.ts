@@ -156,6 +156,15 @@ function required(
   trace: Trace,
   about: string,
 ) {
+  if (utility.ownerClearanceM !== null) {
+    const value = {
+      value: utility.ownerClearanceM,
+      unit: 'm',
+      standing: 'your value',
+      source: 'YourValue',
+    } as const
+    assumed.note({ name: `${about.replace(' ', '.')}.ownerClearance`, ...value })
+  }
   const parts = {
     standardM: assumed.or(utility.ownerClearanceM, 'clearance.standard'),
     toolRadiusM: facts.boreDiameterM / 2,

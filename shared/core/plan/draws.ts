@@ -7,16 +7,10 @@ import {
   setPerBlowOfDraw,
 } from '../ground/set-of-draw.ts'
 import { BODY_SHARE, CONE_HALF_ANGLE_RAD } from '../ground/tip-pressure.ts'
+import { LEAST_DENSITY, MOST_DENSITY } from '../ground/tip-table.ts'
 import type { DrawFactors } from './draw-factors.ts'
 import type { Blow, SolvedStretch } from './penetration.ts'
 import type { ToolFacts } from './tool-facts.ts'
-
-/** Cohesion and angle of soils that have both: COV 0.40 and 2 degrees; relative density: 0.10, kept in 0.05–0.98. */
-const COHESION_COV = 0.4
-const ANGLE_SD_RAD = (2 * Math.PI) / 180
-const DENSITY_SD = 0.1
-const DENSITY_LEAST = 0.05
-const DENSITY_MOST = 0.98
 
 type Loop = {
   readonly solved: SolvedStretch
@@ -76,16 +70,16 @@ function granularLoop(loop: Loop): void {
   const { table, granularFactor } = solved
   if (!table) return
   const model = factors.lognormal('model', state.modelCov)
-  const cohesion = factors.lognormal('strength', COHESION_COV)
+  const cohesion = factors.lognormal('strength', state.strengthCov)
   const { strength, frictionAngle } = factors.scores.normal
   const isSand = state.family === 'sand'
   const density = state.relativeDensity ?? 0
-  const densitySd = DENSITY_SD * factors.scale
-  const angleSd = ANGLE_SD_RAD * factors.scale
+  const densitySd = state.relativeDensitySd * factors.scale
+  const angleSd = state.frictionAngleSdRad * factors.scale
   const shaftShare = BODY_SHARE * (state.shaftRatio ?? 0)
   for (let i = 0; i < factors.count; i++) {
     const x = isSand
-      ? Math.min(DENSITY_MOST, Math.max(DENSITY_LEAST, density + densitySd * (strength[i] as number)))
+      ? Math.min(MOST_DENSITY, Math.max(LEAST_DENSITY, density + densitySd * (strength[i] as number)))
       : state.cohesionPa * (cohesion[i] as number)
     const y = isSand ? 0 : state.frictionAngleRad + angleSd * (frictionAngle[i] as number)
     const tipPa = granularFactor * table.evaluate(x, y)

@@ -178,6 +178,8 @@ export type PricePart = {
   readonly p50MinorUnits: number
   readonly p80MinorUnits: number
   readonly quotedMinorUnits: number
+  /** Money is shown to this step. */
+  readonly stepMinorUnits: number
   readonly belowMinimumCallOut: boolean
   readonly minimumCallOutMinorUnits: number
   /** Lines of the likely case, before overhead and margin; they are lines too. */

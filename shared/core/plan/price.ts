@@ -101,6 +101,7 @@ export function pricePart(facts: PriceFacts): PricePart {
     p50MinorUnits,
     p80MinorUnits,
     quotedMinorUnits: Math.ceil(p80MinorUnits / step) * step,
+    stepMinorUnits: step,
     belowMinimumCallOut: p80MinorUnits < rates.minimumCallOutMinorUnits,
     minimumCallOutMinorUnits: rates.minimumCallOutMinorUnits,
     lines,
