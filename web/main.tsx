@@ -1,12 +1,17 @@
+import './styles/base.css'
+import './styles/form.css'
+import './styles/answers.css'
+import './styles/workings.css'
+import './styles/print.css'
 import { render } from 'preact'
+import { App } from './app.tsx'
+import { FIRST_PRESET } from './crossings/presets.ts'
+import { createCrossingModel } from './state/crossing-model.ts'
+import { keepDraft, recalledDraft } from './state/draft.ts'
 
 const root = document.getElementById('app')
 if (root) {
-  render(
-    <main>
-      <h1>Underlane</h1>
-      <p>Plans trenchless bores made with pneumatic piercing tools. It plans; it does not permit.</p>
-    </main>,
-    root,
-  )
+  const model = createCrossingModel(recalledDraft() ?? FIRST_PRESET)
+  keepDraft(model)
+  render(<App model={model} />, root)
 }

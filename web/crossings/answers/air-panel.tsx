@@ -1,0 +1,50 @@
+import type { Plan } from '../../../shared/core/plan/plan.ts'
+import { airElementWord, planWord } from '../../../shared/text/plan-words.ts'
+import { shown, shownNumber } from '../../fields/shown.ts'
+import { say } from '../../state/unit-choice.ts'
+import { ANSWERS } from '../../words/answer-words.ts'
+import { Panel } from '../form/panel.tsx'
+import { DataTable } from './data-table.tsx'
+import { Figure } from './figure.tsx'
+import { StatusMark } from './status-mark.tsx'
+
+const W = ANSWERS.air
+const POINT = { relations: ['air-operating-point', 'hose-friction-loss', 'compressor-delivery'] }
+const FLAG_SHAPES = { low: 'stop', weak: 'look', good: 'note', high: 'look' } as const
+
+export function AirAnswer({ plan: { air } }: { readonly plan: Plan }) {
+  return (
+    <Panel id="air-answer" heading={W.heading}>
+      <p class={`flag flag-${air.flag}`}>
+        <StatusMark shape={FLAG_SHAPES[air.flag]} />
+        {W.flag}: {planWord('airFlag', air.flag, say.value)}. {W.limited}{' '}
+        {planWord('limitedBy', air.limitedBy, say.value)}.
+      </p>
+      <div class="figures">
+        <Figure label={W.tool} value={shown(air.toolGaugePa, 'gaugePressure')} working={POINT} />
+        <Figure label={W.compressor} value={shown(air.compressorGaugePa, 'gaugePressure')} working={POINT} />
+        <Figure label={W.loss} value={shown(air.hoseLossPa, 'pressureDifference')} working={POINT} />
+        <Figure label={W.demand} value={shown(air.demandM3PerS, 'volumeFlow')} working={POINT} />
+        <Figure label={W.capacity} value={shown(air.capacityM3PerS, 'volumeFlow')} working={POINT} />
+        <Figure label={W.unloaded} value={shown(air.unloadedGaugePa, 'gaugePressure')} />
+        <Figure
+          label={W.margin}
+          value={`${shownNumber(Math.round(air.marginFraction * 100))} %`}
+          working={POINT}
+        />
+      </div>
+      <DataTable
+        caption={W.ladder}
+        columns={[W.element, W.into, W.out]}
+        rows={air.ladder.map(({ element, inletGaugePa, outletGaugePa }) => ({
+          key: element,
+          cells: [
+            airElementWord(element, say.value),
+            shown(inletGaugePa, 'gaugePressure'),
+            shown(outletGaugePa, 'gaugePressure'),
+          ],
+        }))}
+      />
+    </Panel>
+  )
+}

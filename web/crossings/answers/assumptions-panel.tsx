@@ -1,0 +1,31 @@
+import type { Plan } from '../../../shared/core/plan/plan.ts'
+import { SOURCES } from '../../../shared/sources.ts'
+import { planWord } from '../../../shared/text/plan-words.ts'
+import { shownByUnit } from '../../fields/shown.ts'
+import { say } from '../../state/unit-choice.ts'
+import { ANSWERS } from '../../words/answer-words.ts'
+import { wordsOfDottedName } from '../../words/dotted-name.ts'
+import { Panel } from '../form/panel.tsx'
+import { DataTable } from './data-table.tsx'
+
+const W = ANSWERS.assumptions
+
+export function AssumptionsPanel({ plan }: { readonly plan: Plan }) {
+  return (
+    <Panel id="assumptions" heading={W.heading}>
+      <DataTable
+        caption={W.caption}
+        columns={W.columns}
+        rows={plan.assumptions.map(({ name, value, unit, standing, source }) => ({
+          key: name,
+          cells: [
+            wordsOfDottedName(name),
+            shownByUnit(value, unit, name),
+            planWord('standing', standing, say.value),
+            SOURCES[source].citation,
+          ],
+        }))}
+      />
+    </Panel>
+  )
+}

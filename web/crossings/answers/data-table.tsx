@@ -1,0 +1,49 @@
+import type { ComponentChildren } from 'preact'
+
+type Props = {
+  readonly caption: string
+  readonly columns: readonly string[]
+  readonly rows: readonly {
+    readonly key: string
+    readonly cells: readonly ComponentChildren[]
+    /** What goes with the whole row, below it. */
+    readonly note?: ComponentChildren
+  }[]
+}
+
+/**
+ * A table that stacks on a narrow screen, each cell under its column's name. Roles are given outright: browsers drop
+ * those of a table that is laid out otherwise.
+ */
+export function DataTable({ caption, columns, rows }: Props) {
+  return (
+    <table class="data">
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          {columns.map((column) => (
+            <th key={column} scope="col">
+              {column}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      {rows.map(({ key, cells, note }) => (
+        <tbody key={key}>
+          <tr>
+            {cells.map((cell, at) => (
+              <td key={columns[at] ?? at} data-column={columns[at]}>
+                {cell}
+              </td>
+            ))}
+          </tr>
+          {note && (
+            <tr class="row-note">
+              <td colSpan={columns.length}>{note}</td>
+            </tr>
+          )}
+        </tbody>
+      ))}
+    </table>
+  )
+}

@@ -1,0 +1,88 @@
+import type { PipePart, Plan } from '../../../shared/core/plan/plan.ts'
+import { planWord } from '../../../shared/text/plan-words.ts'
+import { shown } from '../../fields/shown.ts'
+import { say } from '../../state/unit-choice.ts'
+import { ANSWERS } from '../../words/answer-words.ts'
+import { Panel } from '../form/panel.tsx'
+import { DataTable } from './data-table.tsx'
+import { Figure } from './figure.tsx'
+
+const W = ANSWERS.pipe
+const P = ANSWERS.pits
+
+function PipeFigures({ pipe }: { readonly pipe: PipePart }) {
+  const limitNote =
+    pipe.pullLimitReason === null ? {} : { note: planWord('limitWhy', pipe.pullLimitReason, say.value) }
+  return (
+    <div class="figures">
+      <Figure label={W.outside} value={shown(pipe.outsideDiameterM, 'diameter')} note={pipe.pipe} />
+      <Figure
+        label={W.limit}
+        value={shown(pipe.pullLimitN, 'force')}
+        {...limitNote}
+        working={{ relations: ['pull-in-limit'] }}
+      />
+      <Figure
+        label={W.estimate}
+        value={shown(pipe.pullEstimateN, 'force')}
+        working={{ relations: ['dry-drag', 'pipe-mass'] }}
+      />
+      <Figure label={W.coil} value={shown(pipe.coilNeededM, 'length')} />
+    </div>
+  )
+}
+
+export function PipeAnswer({ plan: { pipes, pull } }: { readonly plan: Plan }) {
+  return (
+    <Panel id="pipe-answer" heading={W.heading}>
+      <p>
+        {W.method}: {pull.method === null ? W.noMethod : planWord('pull', pull.method, say.value)}.
+      </p>
+      {pipes.map((pipe, place) => (
+        <PipeFigures key={`${pipe.pipe} ${place}`} pipe={pipe} />
+      ))}
+      {pull.others.length > 0 && (
+        <details class="folded">
+          <summary>{W.others}</summary>
+          <ul>
+            {pull.others.map(({ method, why }) => (
+              <li key={method}>
+                {planWord('pull', method, say.value)}: {planWord('pullWhy', why, say.value)}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </Panel>
+  )
+}
+
+export function PitsPanel({ plan: { pits } }: { readonly plan: Plan }) {
+  return (
+    <Panel id="pits" heading={P.heading}>
+      <DataTable
+        caption={P.caption}
+        columns={P.columns}
+        rows={pits.map((pit) => {
+          const mind = [
+            pit.needsLadder ? P.ladder : null,
+            pit.needsProtection ? P.protection : null,
+            pit.shored ? P.shored : null,
+          ].filter((each) => each !== null)
+          const serves = planWord('pitServes', pit.serves, say.value)
+          return {
+            key: `${pit.serves} ${pit.atM}`,
+            cells: [
+              pit.kind === 'pit' ? serves : `${serves}: ${planWord('end', pit.kind, say.value)}`,
+              shown(pit.atM, 'length'),
+              shown(pit.floorDepthM, 'depth'),
+              `${shown(pit.lengthM, 'length')} × ${shown(pit.widthM, 'length')}`,
+              shown(pit.volumeM3, 'volume'),
+              mind.join(', '),
+            ],
+          }
+        })}
+      />
+    </Panel>
+  )
+}

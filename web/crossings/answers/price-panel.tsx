@@ -1,0 +1,66 @@
+import type { Plan, PriceLine, PricePart } from '../../../shared/core/plan/plan.ts'
+import { formatMoney } from '../../../shared/quantities/format-money.ts'
+import { planWord } from '../../../shared/text/plan-words.ts'
+import { shown, shownNumber } from '../../fields/shown.ts'
+import { say } from '../../state/unit-choice.ts'
+import { ANSWERS } from '../../words/answer-words.ts'
+import { Panel } from '../form/panel.tsx'
+import { DataTable } from './data-table.tsx'
+import { Figure } from './figure.tsx'
+
+const W = ANSWERS.price
+const WHOLE_UNITS = 100
+
+function quantityText({ quantity, unit }: PriceLine): string {
+  if (unit === 'm') return shown(quantity, 'length')
+  const word = planWord('priceUnit', unit, say.value)
+  if (unit.startsWith('of ')) return `${shownNumber(Math.round(quantity * 100))} % ${word}`
+  return `${shownNumber(quantity)} ${word}`
+}
+
+function Priced({ price }: { readonly price: PricePart }) {
+  const money = (minorUnits: number) => formatMoney(minorUnits, price.currency, WHOLE_UNITS)
+  return (
+    <>
+      <div class="figures">
+        <Figure
+          label={W.quoted}
+          value={money(price.quotedMinorUnits)}
+          working={{ relations: ['price-from-margin'] }}
+        />
+        <Figure
+          label={W.likely}
+          value={money(price.p50MinorUnits)}
+          working={{ relations: ['price-from-margin'] }}
+        />
+        <Figure
+          label={W.high}
+          value={money(price.p80MinorUnits)}
+          working={{ relations: ['price-from-margin'] }}
+        />
+        {price.belowMinimumCallOut && (
+          <Figure label={W.minimum} value={money(price.minimumCallOutMinorUnits)} />
+        )}
+      </div>
+      <p class="fine">
+        {price.book}. {price.invented && W.invented}
+      </p>
+      <DataTable
+        caption={W.caption}
+        columns={W.columns}
+        rows={price.lines.map((line) => ({
+          key: line.code,
+          cells: [planWord('priceLine', line.code, say.value), quantityText(line), money(line.minorUnits)],
+        }))}
+      />
+    </>
+  )
+}
+
+export function PricePanel({ plan }: { readonly plan: Plan }) {
+  return (
+    <Panel id="price" heading={W.heading}>
+      {plan.price === undefined ? <p>{W.none}</p> : <Priced price={plan.price} />}
+    </Panel>
+  )
+}

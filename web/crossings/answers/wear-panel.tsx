@@ -1,0 +1,44 @@
+import type { Plan } from '../../../shared/core/plan/plan.ts'
+import { planWord } from '../../../shared/text/plan-words.ts'
+import { shown, shownChance, shownNumber } from '../../fields/shown.ts'
+import { say } from '../../state/unit-choice.ts'
+import { ANSWERS } from '../../words/answer-words.ts'
+import { Panel } from '../form/panel.tsx'
+import { DataTable } from './data-table.tsx'
+import { Figure } from './figure.tsx'
+
+const W = ANSWERS.wear
+const WEAR = { relations: ['archard-wear', 'degradation-forecast'] }
+
+export function WearPanel({ plan: { wear, service } }: { readonly plan: Plan }) {
+  return (
+    <Panel id="wear" heading={W.heading}>
+      <div class="figures">
+        <Figure
+          label={W.next}
+          value={shown(service.nextDueS?.p50 ?? null, 'duration')}
+          note={planWord('wearPart', service.part, say.value)}
+          working={WEAR}
+        />
+      </div>
+      <DataTable
+        caption={W.caption}
+        columns={W.columns}
+        rows={wear.map((part) => ({
+          key: part.part,
+          cells: [
+            planWord('wearPart', part.part, say.value),
+            `${shownNumber(Math.round(part.usedFraction * 100))} %`,
+            shown(part.remainingS?.p50 ?? null, 'duration'),
+            shownChance(part.dueDuringThisCrossingProbability),
+          ],
+        }))}
+      />
+      <ul>
+        {service.tasks.map((task) => (
+          <li key={task}>{planWord('serviceTask', task, say.value)}</li>
+        ))}
+      </ul>
+    </Panel>
+  )
+}

@@ -1,0 +1,45 @@
+import { TextField } from '../fields/text-field.tsx'
+import type { CrossingModel } from '../state/crossing-model.ts'
+import { textAt } from '../state/document-path.ts'
+import { FORM } from '../words/form-words.ts'
+import { Answers } from './answers/answers.tsx'
+import { AirPanel, ToolPanel } from './form/air-panel.tsx'
+import { GroundPanel, OverPanel } from './form/ground-panel.tsx'
+import { LinePanel } from './form/line-panel.tsx'
+import { LinesPanel } from './form/lines-panel.tsx'
+import { LocatePanel, RatesPanel } from './form/locate-panel.tsx'
+import { PipePanel } from './form/pipe-panel.tsx'
+import { StartPanel } from './form/start-panel.tsx'
+
+/** One crossing, one page: what is known beside what follows from it. */
+export function CrossingPage({ model }: { readonly model: CrossingModel }) {
+  return (
+    <main class="crossing">
+      <h1 class="crossing-name">{textAt(model.document.value, 'name') || FORM.unnamed}</h1>
+      <form
+        class="crossing-form"
+        aria-labelledby="form-heading"
+        onSubmit={(event) => event.preventDefault()}
+        noValidate
+      >
+        <h2 id="form-heading" class="column-heading">
+          {FORM.heading}
+        </h2>
+        <StartPanel model={model} />
+        <section class="panel name-panel" aria-label={FORM.name}>
+          <TextField model={model} path="name" label={FORM.name} isRequired />
+        </section>
+        <LinePanel model={model} />
+        <PipePanel model={model} />
+        <ToolPanel model={model} />
+        <AirPanel model={model} />
+        <GroundPanel model={model} />
+        <OverPanel model={model} />
+        <LinesPanel model={model} />
+        <LocatePanel model={model} />
+        <RatesPanel model={model} />
+      </form>
+      <Answers model={model} />
+    </main>
+  )
+}

@@ -1,0 +1,103 @@
+import { useEffect, useState } from 'preact/hooks'
+import { type Asked, type KeptCrossing, listCrossings } from '../../api.ts'
+import { readCrossingFile, saveCrossingFile } from '../../state/crossing-file.ts'
+import type { CrossingModel } from '../../state/crossing-model.ts'
+import { FORM } from '../../words/form-words.ts'
+import { PRESETS } from '../presets.ts'
+import { Panel } from './panel.tsx'
+
+const W = FORM.start
+type Props = { readonly model: CrossingModel }
+type Demos = Asked<readonly KeptCrossing[]> | { readonly state: 'asking' }
+
+function demosHint(demos: Demos): string | null {
+  if (demos.state === 'asking') return W.demosWaiting
+  if (demos.state === 'failed') return W.demosFailed
+  return demos.value.length === 0 ? W.demosNone : null
+}
+
+function DemoChoice({ model }: Props) {
+  const [demos, setDemos] = useState<Demos>({ state: 'asking' })
+  useEffect(() => {
+    let isHere = true
+    listCrossings().then((answer) => {
+      if (isHere) setDemos(answer)
+    })
+    return () => {
+      isHere = false
+    }
+  }, [])
+  const kept = demos.state === 'answered' ? demos.value : []
+  const hint = demosHint(demos)
+  return (
+    <div class="field">
+      <label for="start-demo">{W.demos}</label>
+      <select
+        id="start-demo"
+        value=""
+        disabled={kept.length === 0}
+        aria-describedby="start-demo-hint"
+        onChange={(event) => {
+          const chosen = kept.find(({ id }) => id === event.currentTarget.value)
+          if (chosen) model.open(chosen.document)
+        }}
+      >
+        <option value="">{W.choose}</option>
+        {kept.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+      <p id="start-demo-hint" class="hint" aria-live="polite">
+        {hint}
+      </p>
+    </div>
+  )
+}
+
+function FileChoice({ model }: Props) {
+  const [isRefused, setRefused] = useState(false)
+  const open = async (file: File | undefined) => {
+    if (file === undefined) return
+    const document = await readCrossingFile(file)
+    setRefused(document === null)
+    if (document !== null) model.open(document)
+  }
+  return (
+    <div class="field">
+      <label for="start-file">{W.open}</label>
+      <input
+        id="start-file"
+        type="file"
+        accept=".json,application/json"
+        onChange={(event) => open(event.currentTarget.files?.[0])}
+      />
+      <p class="issues" aria-live="polite">
+        {isRefused && W.notAFile}
+      </p>
+      <button type="button" class="quiet" onClick={() => saveCrossingFile(model.document.value)}>
+        {W.save}
+      </button>
+    </div>
+  )
+}
+
+export function StartPanel({ model }: Props) {
+  return (
+    <Panel id="start" heading={W.heading}>
+      <fieldset class="presets">
+        <legend>{W.presets}</legend>
+        {PRESETS.map(({ id, words, document }) => (
+          <button key={id} type="button" onClick={() => model.open(document)}>
+            {words}
+          </button>
+        ))}
+      </fieldset>
+      <div class="fields">
+        <DemoChoice model={model} />
+        <FileChoice model={model} />
+      </div>
+    </Panel>
+  )
+}

@@ -1,0 +1,38 @@
+import { textAt } from '../state/document-path.ts'
+import { describedBy, FieldFrame } from './field-frame.tsx'
+import { type FieldPlace, fieldId, issuesAt } from './field-place.ts'
+
+export type Option = readonly [value: string, words: string]
+
+type Props = FieldPlace & {
+  readonly options: readonly Option[]
+  /** What stands first and means that nothing was said. */
+  readonly unsaid: string
+}
+
+export function ChoiceField({ model, path, label, hint, options, unsaid }: Props) {
+  const id = fieldId(path)
+  const chosen = textAt(model.document.value, path)
+  const issues = issuesAt(model.issues.value, path)
+  const isKnown = chosen === '' || options.some(([value]) => value === chosen)
+  const choose = (value: string) => model.set(path, value === '' ? undefined : value)
+  return (
+    <FieldFrame id={id} label={label} hint={hint} issues={issues} onTake={choose}>
+      <select
+        id={id}
+        value={chosen}
+        aria-describedby={describedBy(id)}
+        aria-invalid={issues.length > 0}
+        onChange={(event) => choose(event.currentTarget.value)}
+      >
+        <option value="">{unsaid}</option>
+        {!isKnown && <option value={chosen}>{chosen}</option>}
+        {options.map(([value, words]) => (
+          <option key={value} value={value}>
+            {words}
+          </option>
+        ))}
+      </select>
+    </FieldFrame>
+  )
+}

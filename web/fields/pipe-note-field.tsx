@@ -1,0 +1,83 @@
+import { useState } from 'preact/hooks'
+import { formatQuantity } from '../../shared/quantities/format-quantity.ts'
+import { type PipeNote, parsePipeNote } from '../../shared/quantities/parse-trade.ts'
+import { PIPE_SYSTEMS } from '../../shared/tables/pipes.ts'
+import { type Path, textAt } from '../state/document-path.ts'
+import type { Json, JsonObject } from '../state/json.ts'
+import { describedBy, FieldFrame } from './field-frame.tsx'
+import { type FieldPlace, fieldId } from './field-place.ts'
+
+/** Digits enough that a size given to a thousandth of an inch comes back as it was given. */
+const DIGITS = 7
+
+function outsideDiameterText(metres: number, note: string): string {
+  const unit = /mm|cm/.test(note) ? 'mm' : 'in'
+  return formatQuantity(metres, 'diameter', 'si', { unit, digits: DIGITS })
+}
+
+function changesFrom(
+  path: Path,
+  note: PipeNote,
+  text: string,
+): readonly (readonly [Path, Json | undefined])[] {
+  const outside = note.system === null ? note.outsideDiameterM : null
+  return [
+    [`${path}.system`, note.system ?? undefined],
+    [`${path}.size`, note.size ?? undefined],
+    [`${path}.sdr`, note.dimensionRatio ?? undefined],
+    [`${path}.wall`, note.wall ?? undefined],
+    [`${path}.outsideDiameter`, outside === null ? undefined : outsideDiameterText(outside, text)],
+    ...(note.count > 1 ? [[`${path}.count`, note.count] as const] : []),
+  ]
+}
+
+/** The pipe the file holds, in words. */
+export function pipeInWords(document: JsonObject, path: Path): string {
+  const at = (key: string) => textAt(document, `${path}.${key}`)
+  const system = PIPE_SYSTEMS.find(({ id }) => id === at('system'))
+  const size = at('size') || at('outsideDiameter')
+  const wall = at('wall') || (at('sdr') === '' ? '' : `SDR ${at('sdr')}`)
+  return [size, wall, system?.name ?? at('system')].filter((each) => each !== '').join(' · ')
+}
+
+/** A pipe as it is noted on a job sheet; what was understood is written into the fields of the file. */
+export function PipeNoteField({ model, path, label, hint }: FieldPlace) {
+  const id = fieldId(`${path}.note`)
+  const [text, setText] = useState('')
+  const [isLeft, setLeft] = useState(false)
+  const note = text.trim() === '' ? null : parsePipeNote(text)
+  const read = (typed: string) => {
+    setText(typed)
+    const parsed = typed.trim() === '' ? null : parsePipeNote(typed)
+    if (parsed?.ok) model.setAll(changesFrom(path, parsed, typed))
+  }
+  const issues = isLeft && note !== null && !note.ok ? [{ ...note.issue, path: `${path}.note` }] : []
+  const words = pipeInWords(model.document.value, path)
+  return (
+    <FieldFrame
+      id={id}
+      label={label}
+      hint={hint}
+      reading={words === '' ? null : words}
+      issues={issues}
+      onTake={read}
+    >
+      <input
+        id={id}
+        type="text"
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        value={text}
+        placeholder="3/4 K"
+        aria-describedby={describedBy(id)}
+        aria-invalid={issues.length > 0}
+        onInput={(event) => {
+          setLeft(false)
+          read(event.currentTarget.value)
+        }}
+        onBlur={() => setLeft(true)}
+      />
+    </FieldFrame>
+  )
+}

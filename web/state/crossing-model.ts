@@ -1,0 +1,92 @@
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals'
+import { parseCrossing } from '../../shared/contracts/crossing.ts'
+import type { Issue } from '../../shared/core/outcome.ts'
+import type { CrossingInput } from '../../shared/core/plan/crossing-input.ts'
+import type { Plan } from '../../shared/core/plan/plan.ts'
+import { planCrossing } from '../../shared/core/plan/plan-crossing.ts'
+import { type Path, withValue } from './document-path.ts'
+import type { Json, JsonObject } from './json.ts'
+
+/** `former`: the form cannot be planned as it stands, and the plan is of the last entry that could. */
+export type Answers =
+  | { readonly state: 'current'; readonly plan: Plan; readonly input: CrossingInput }
+  | {
+      readonly state: 'former'
+      readonly plan: Plan
+      readonly input: CrossingInput
+      readonly issues: readonly Issue[]
+    }
+  | { readonly state: 'none'; readonly issues: readonly Issue[] }
+
+export type CrossingModel = {
+  /** The crossing file, every text as it was typed. */
+  readonly document: ReadonlySignal<JsonObject>
+  readonly answers: ReadonlySignal<Answers>
+  readonly issues: ReadonlySignal<readonly Issue[]>
+  /** Rises when another crossing is opened: fields forget what was half typed. */
+  readonly opened: ReadonlySignal<number>
+  /** What a choice between two ways of saying something has put aside, so that choosing back loses nothing. */
+  readonly setAside: Map<Path, Json>
+  set(path: Path, value: Json | undefined): void
+  /** Several values in one step. */
+  setAll(changes: readonly (readonly [Path, Json | undefined])[]): void
+  open(document: JsonObject): void
+}
+
+type Options = {
+  /** Runs the last change of a burst; a frame of the screen unless told otherwise. */
+  readonly soon?: (run: () => void) => void
+}
+
+export function createCrossingModel(initial: JsonObject, options: Options = {}): CrossingModel {
+  const soon = options.soon ?? ((run) => requestAnimationFrame(run))
+  const document = signal(initial)
+  const settled: Signal<JsonObject> = signal(initial)
+  const opened = signal(0)
+  const setAside = new Map<Path, Json>()
+  let waiting = false
+  // Kept outside the signals: it follows from their history, not from their present values.
+  let lastGood: { readonly plan: Plan; readonly input: CrossingInput } | null = null
+
+  const settleSoon = () => {
+    if (waiting) return
+    waiting = true
+    soon(() => {
+      waiting = false
+      settled.value = document.value
+    })
+  }
+
+  const answers = computed((): Answers => {
+    const parsed = parseCrossing(settled.value)
+    const outcome = parsed.ok ? planCrossing(parsed.value) : parsed
+    if (parsed.ok && outcome.ok) {
+      lastGood = { plan: outcome.value, input: parsed.value }
+      return { state: 'current', ...lastGood }
+    }
+    const issues = outcome.ok ? [] : outcome.issues
+    return lastGood === null ? { state: 'none', issues } : { state: 'former', ...lastGood, issues }
+  })
+
+  return {
+    document,
+    answers,
+    issues: computed(() => (answers.value.state === 'current' ? [] : answers.value.issues)),
+    opened,
+    setAside,
+    set(path, value) {
+      this.setAll([[path, value]])
+    },
+    setAll(changes) {
+      document.value = changes.reduce((at, [path, value]) => withValue(at, path, value), document.value)
+      settleSoon()
+    },
+    open(next) {
+      lastGood = null
+      setAside.clear()
+      opened.value += 1
+      document.value = next
+      settled.value = next
+    },
+  }
+}

@@ -1,0 +1,43 @@
+/** Labels of the list of workings and of the page around it. */
+export const SHELL = {
+  name: 'Underlane',
+  promise: 'plans bores made with piercing tools',
+  crossing: 'Crossing',
+  workings: 'Workings',
+  places: 'Places',
+  units: 'Answers in',
+  us: 'US',
+  si: 'SI',
+  notFound: 'There is no page at this address.',
+  caution:
+    'Underlane plans; it does not permit. Local law, the one-call centre, the owners of other lines, the competent person on site and licensed engineers decide.',
+  engine: 'numbers',
+  loading: 'One moment …',
+}
+
+export const WORKINGS = {
+  heading: 'Workings',
+  intro:
+    'Every formula behind the figures, with its sources, a form to try it, and the printed values it is held against.',
+  find: 'Find a formula',
+  count: (shown: number, all: number) => `${shown} of ${all} formulas`,
+  runAll: 'Run all printed checks',
+  running: 'Running …',
+  ran: (passed: number, failed: number) => `${passed} printed values met, ${failed} not met.`,
+  try: 'Try it',
+  example: 'Fill in a printed example',
+  usual: (value: string) => `taken as ${value} when empty`,
+  gives: 'Gives',
+  sources: 'Sources',
+  remarks: 'Mind',
+  checks: 'Printed checks',
+  runChecks: 'Run its printed checks',
+  none: 'No printed value is held against it yet.',
+  columns: ['case', 'value of', 'printed', 'ours', 'may differ by', 'verdict'],
+  met: 'met',
+  notMet: 'not met',
+  knownWrong: 'known wrong in print, rightly not met',
+  noAnswer: 'no answer',
+  position: 'longitude, latitude',
+  list: 'numbers with commas between',
+}

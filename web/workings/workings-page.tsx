@@ -1,0 +1,84 @@
+import { useEffect, useState } from 'preact/hooks'
+import { CATALOGUE } from '../../shared/core/catalogue.ts'
+import type { AnyRelation } from '../../shared/core/relation.ts'
+import { WORKINGS } from '../words/workings-words.ts'
+import { RelationChecks, RunSummary, useChecks } from './checks.tsx'
+import { RelationForm } from './relation-form.tsx'
+import { SourceList } from './source-list.tsx'
+
+function RelationCard({ relation, isAsked }: { readonly relation: AnyRelation; readonly isAsked: boolean }) {
+  const [isOpen, setOpen] = useState(isAsked)
+  return (
+    <details
+      id={relation.id}
+      class="relation"
+      open={isOpen}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
+      <summary>
+        {relation.title} <code>{relation.id}</code>
+      </summary>
+      {isOpen && (
+        <>
+          <p class="formula">{relation.formula}</p>
+          {relation.remarks && (
+            <p>
+              {WORKINGS.remarks}: {relation.remarks}
+            </p>
+          )}
+          <h3>{WORKINGS.try}</h3>
+          <RelationForm relation={relation} />
+          <h3>{WORKINGS.checks}</h3>
+          <RelationChecks relation={relation} />
+          <SourceList heading={WORKINGS.sources} sources={relation.sources} />
+        </>
+      )}
+    </details>
+  )
+}
+
+const matches = (relation: AnyRelation, words: string): boolean =>
+  words
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => `${relation.id} ${relation.title} ${relation.formula}`.toLowerCase().includes(word))
+
+/** Every formula, each with a form to try it and what it is held against. */
+export function WorkingsPage() {
+  const [words, setWords] = useState('')
+  const { run, start } = useChecks(CATALOGUE)
+  const asked = decodeURIComponent(location.hash.slice(1))
+  useEffect(() => {
+    if (asked !== '') document.getElementById(asked)?.scrollIntoView()
+  }, [asked])
+  const found = CATALOGUE.filter((relation) => matches(relation, words))
+  return (
+    <main class="workings">
+      <h1>{WORKINGS.heading}</h1>
+      <p>{WORKINGS.intro}</p>
+      <div class="workings-tools">
+        <div class="field">
+          <label for="find-relation">{WORKINGS.find}</label>
+          <input
+            id="find-relation"
+            type="search"
+            value={words}
+            onInput={(event) => setWords(event.currentTarget.value)}
+          />
+          <p class="hint" aria-live="polite">
+            {WORKINGS.count(found.length, CATALOGUE.length)}
+          </p>
+        </div>
+        <div>
+          <button type="button" onClick={start} disabled={run.state === 'running'}>
+            {WORKINGS.runAll}
+          </button>
+          <RunSummary run={run} />
+        </div>
+      </div>
+      {found.map((relation) => (
+        <RelationCard key={relation.id} relation={relation} isAsked={relation.id === asked} />
+      ))}
+    </main>
+  )
+}
