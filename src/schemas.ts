@@ -1,10 +1,15 @@
 import { z } from 'zod'
 import { crossingSchema } from '../shared/contracts/crossing.ts'
+import { checksResult, relationResult } from '../shared/contracts/formula-results.ts'
+import { planResult } from '../shared/contracts/plan-result.ts'
 import { rateBook } from '../shared/contracts/rate-book.ts'
 import { refusal } from '../shared/contracts/refusal.ts'
 
 const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   'crossing@1': crossingSchema('refuse'),
+  'plan@1': planResult,
+  'relation@1': relationResult,
+  'checks@1': checksResult,
   'rate-book@1': rateBook,
   'refusal@1': refusal,
 }

@@ -40,7 +40,9 @@ export type Outcome<Value> =
   | { readonly ok: false; readonly issues: readonly Issue[] }
 
 export const done = <Value>(value: Value): Outcome<Value> => ({ ok: true, value })
-export const refused = (...issues: readonly Issue[]): { readonly ok: false; readonly issues: readonly Issue[] } => ({
+export const refused = (
+  ...issues: readonly Issue[]
+): { readonly ok: false; readonly issues: readonly Issue[] } => ({
   ok: false,
   issues,
 })

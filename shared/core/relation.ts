@@ -1,6 +1,6 @@
+import type { SourceKey } from '../sources.ts'
 import type { GeoPosition, Kind, Tail } from './kinds.ts'
 import { KINDS } from './kinds.ts'
-import type { SourceKey } from '../sources.ts'
 
 /** Range outside which the relation is still computed, and says so. `hard` bounds are the physical ones: outside is refused. */
 export type Range = {
@@ -65,8 +65,9 @@ export type Relation<I extends Inputs = Inputs, O extends Outputs = Outputs> = {
 }
 
 /** Declares a relation; only fixes the types so that names and units agree. */
-export const relation = <const I extends Inputs, const O extends Outputs>(declared: Relation<I, O>): Relation<I, O> =>
-  declared
+export const relation = <const I extends Inputs, const O extends Outputs>(
+  declared: Relation<I, O>,
+): Relation<I, O> => declared
 
 /** A relation of any shape, for lists of them. */
 export type AnyRelation = Omit<Relation, 'fn'> & {

@@ -1,7 +1,7 @@
-import type { Found, Given, InputField, Inputs, Outputs, Range, Relation } from './relation.ts'
-import { propertyName } from './relation.ts'
 import type { SourceKey } from '../sources.ts'
 import { PreconditionError } from './outcome.ts'
+import type { Found, Given, InputField, Inputs, Outputs, Range, Relation } from './relation.ts'
+import { propertyName } from './relation.ts'
 
 /** Said beside a result when an input lies outside the range the relation was published for. */
 export type RangeNote = {
@@ -41,7 +41,10 @@ export function rangeNotes(inputs: Inputs, given: Readonly<Record<string, unknow
     }
     const range = field.range
     if (range === undefined) continue
-    if ((range.hardMin !== undefined && value < range.hardMin) || (range.hardMax !== undefined && value > range.hardMax)) {
+    if (
+      (range.hardMin !== undefined && value < range.hardMin) ||
+      (range.hardMax !== undefined && value > range.hardMax)
+    ) {
       throw new PreconditionError(`${name} = ${value} lies outside what is physically possible`)
     }
     const note = rangeNote(name, value, range)
@@ -52,7 +55,11 @@ export function rangeNotes(inputs: Inputs, given: Readonly<Record<string, unknow
 
 /** The deterministic pass runs relations through a trace: checked, and their working kept in order. */
 export type Trace = {
-  run<I extends Inputs, O extends Outputs>(relation: Relation<I, O>, given: Given<I>, about?: string): Found<O>
+  run<I extends Inputs, O extends Outputs>(
+    relation: Relation<I, O>,
+    given: Given<I>,
+    about?: string,
+  ): Found<O>
   /** Keeps a working that was solved by a wider function than the relation's own: several hoses, several tools. */
   note(
     relation: { readonly id: string; readonly sources: readonly SourceKey[] },

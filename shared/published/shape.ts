@@ -1,5 +1,5 @@
-import type { SourceKey } from '../sources.ts'
 import type { Standing } from '../sources/shape.ts'
+import type { SourceKey } from '../sources.ts'
 
 /** A value as the source prints it; the last digit sets the tolerance. */
 export type Printed = {
