@@ -1,0 +1,78 @@
+import type { Kind } from '../core/kinds.ts'
+import type { Assumption } from '../core/plan/plan.ts'
+import { bySystem, plainCode } from './by-system.ts'
+import { EN_ASSUMED, EN_ASSUMPTIONS } from './en-assumptions.ts'
+import { ES_ASSUMED, ES_ASSUMPTIONS } from './es-assumptions.ts'
+import { fill, templateOf } from './fill.ts'
+import type { BothLanguages, Say } from './language.ts'
+import { knowsWord, planWord } from './plan-words.ts'
+import { saidQuantity, saidTapeDepth } from './say-quantity.ts'
+
+export const ASSUMPTION_TEMPLATES: BothLanguages<keyof typeof EN_ASSUMPTIONS> = {
+  en: EN_ASSUMPTIONS,
+  es: ES_ASSUMPTIONS,
+}
+const ASSUMED: BothLanguages<keyof typeof EN_ASSUMED> = { en: EN_ASSUMED, es: ES_ASSUMED }
+
+/** Lists of the file are numbered from 0; lines crossed are named by the number they are called by. */
+const CALLED_FROM_ONE = ['line']
+
+/** `ground.1.sptN` → the pattern and the number a person counts by. */
+function patternOf(name: string): { readonly pattern: string; readonly number: number } | null {
+  const found = /^(\w+)\.(\d+)\.(.+)$/.exec(name)
+  if (!found) return null
+  const [, list = '', number = '', rest = ''] = found
+  return { pattern: `${list}.*.${rest}`, number: Number(number) + (CALLED_FROM_ONE.includes(list) ? 0 : 1) }
+}
+
+/** What was taken for granted: "Setting up", "How hard, ground 2". */
+export function assumptionName(name: string, say: Say): string {
+  const templates = ASSUMPTION_TEMPLATES[say.lang]
+  const numbered = patternOf(name)
+  const template = templateOf(templates, numbered?.pattern ?? name)
+  return template === null
+    ? plainCode(name)
+    : fill(template, numbered === null ? {} : { number: numbered.number }, say)
+}
+
+/** Kinds by SI unit, where the name says nothing else. */
+const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
+  m: 'length',
+  s: 'duration',
+  Pa: 'stress',
+  K: 'temperature',
+  rad: 'angle',
+  'rad/m^0.5': 'drift',
+  kg: 'mass',
+  J: 'energy',
+  Hz: 'frequency',
+  'm3/s': 'volumeFlow',
+}
+const KIND_OF_NAME: Readonly<Record<string, Kind>> = {
+  'tool.ratedPressure': 'gaugePressure',
+  'air.altitude': 'altitude',
+  'expander.diameter': 'diameter',
+}
+/** Read off a tape, in inches to six feet. */
+const TAPE = /^(clearance|pit|wall|line)\.|^shots\.\d+\.depth$/
+/** Said in percent. */
+const SHARES = ['site.spread', 'wear.spread', 'wear.startsFresh', 'price.secondTryShare', 'pull.reverseShare']
+const TIMES = ['elapsed.ratioLow', 'elapsed.ratioHigh']
+
+/** The value taken, with its unit or in words. */
+export function assumedValue(
+  { name, value, unit }: Pick<Assumption, 'name' | 'value' | 'unit'>,
+  say: Say,
+): string {
+  if (typeof value === 'string') {
+    const words = templateOf(ASSUMED[say.lang], value)
+    if (words !== null) return bySystem(words, say.system)
+    if (knowsWord('ground', value)) return planWord('ground', value, say).replace('a/o', 'o')
+    return value
+  }
+  if (SHARES.includes(name)) return `${Math.round(value * 100)} %`
+  if (TIMES.includes(name)) return `${value} ×`
+  if (unit === 'm' && TAPE.test(name)) return saidTapeDepth(value, say)
+  const kind = KIND_OF_NAME[name] ?? KIND_OF_UNIT[unit]
+  return kind === undefined ? saidQuantity(value, 'ratio', say) : saidQuantity(value, kind, say)
+}

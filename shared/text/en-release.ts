@@ -1,0 +1,69 @@
+/** Why a plan is held or to be checked, and the way out of each. {name:kind} takes a value. */
+export const EN_RELEASE = {
+  'lines-not-asked':
+    'Nobody has said what lies in the ground here. List every line crossed; if there are none, record who was asked and on what day.',
+  'none-here-not-signed':
+    'The list of lines is empty and nobody has put a name to it. Record who was asked and on what day.',
+  'locate-not-asked': 'No locate on record. Call the one-call center, then enter the ticket and the answers.',
+  'no-ticket': 'No locate ticket entered. Copy its start and expiry off the printed ticket.',
+  'no-owner-answered': 'No owner’s answer on record. Enter every owner’s reply; no reply is not a yes.',
+  'owner-silent':
+    '{owner:text}: no usable answer yet (“{answer:text}”). Call them or the one-call center; nobody digs on silence.',
+  'line-not-exposed':
+    'Line {line:whole}, {kind:utility}: not exposed. Open it by hand or vacuum where the bore crosses, and measure its depth and size. Paint carries no depth.',
+  'line-not-exposed/sewer':
+    'Line {line:whole}, {kind:utility}: not exposed. Open it where the bore crosses. Where the law allows and it is too deep to reach: manhole inverts and camera depth, with a name to it.',
+  'line-not-exposed/storm':
+    'Line {line:whole}, {kind:utility}: not exposed. Open it where the bore crosses. Where the law allows and it is too deep to reach: manhole inverts and camera depth, with a name to it.',
+  'parallel-not-exposed':
+    'Line {line:whole}, {kind:utility}: runs alongside and is not exposed. Open it at set spacing along the bore, and at the far end, where the tool may have drifted most.',
+  'line-depth-not-known':
+    'Line {line:whole}, {kind:utility}: no depth given. Measure it in the hole, and say if it is to the top, the center or the bottom.',
+  'line-size-not-known': 'Line {line:whole}, {kind:utility}: no size given. Measure it in the hole.',
+  'clearance-without-name':
+    'Line {line:whole}, {kind:utility}: an owner’s clearance with nobody’s name to it. Enter who at the owner said so.',
+  'clearance-short':
+    'Line {line:whole}, {kind:utility}: {separationM:tapeDown} from the bore’s center to the line; it takes {requiredM:tapeUp}, so {shortM:tapeUp} is missing. Go deeper by that much, launch from the nearer pit, or move the path.',
+  'cover-too-small':
+    'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Not enough: it wants {wantedM:tapeUp}. Go deeper or use a smaller tool; the permit’s figure replaces ours.',
+  'cover-check':
+    'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Thin: {wantedM:tapeUp} is usual. Take photos before, and watch the surface while the tool runs.',
+  'shot-beyond-unguided':
+    'One shot of {lengthM:length} is too long for a tool that cannot be steered. Put a pit in the middle, or use a steered method.',
+  'shot-long-for-body':
+    'A shot of {lengthM:length} is long for this tool. Put a pit in the middle, use a larger body, or check the drift figures before you go.',
+  'ground-outside-model':
+    'Some of this ground is beyond what the formulas cover. Dig a test pit and say what you find, or use another method.',
+  'pull-not-sane':
+    'Getting the pipe in: “{method:pull}” does not suit: {why:pullWhy}. Pick another way, or change what stands in the way.',
+  'pull-not-sane/none': 'Getting the pipe in: {why:pullWhy}. Change the tool, the hose or the pipe.',
+  'coil-too-short':
+    'The coil is {shortM:tapeUp} short with the tails at both ends. Load a longer coil; no joint inside the bore.',
+  'fit-tight':
+    'Tight: the bore is {ratio:twoDecimals} times the pipe across. The pipe may hang up; use a larger tool, or a smaller grip and coupling.',
+  'gap-wide':
+    'Loose: {radialGapM:diameter} all around the pipe. It may settle, above all under pavement. Use a smaller tool, or fill the space.',
+  'air-too-low':
+    'Only {toolGaugePa:gaugePressure} at the tool: too little to work with. Larger hose, shorter line, fewer tools or a larger compressor.',
+  'air-weak':
+    '{toolGaugePa:gaugePressure} at the tool: weak, and slow going. A larger or shorter hose is the cheapest cure.',
+  'unlikely-to-arrive':
+    'More likely than not this bore does not arrive: chance {probability:chance}. Another method, a larger tool, or shorter shots.',
+  'may-not-arrive':
+    'It may not arrive on the first try: chance {probability:chance}. Have plan B and its price agreed before you start.',
+  'may-miss-window':
+    'It may miss the receiving pit’s window: chance to hit {probability:chance}. Make the pit wider, shorten the shot, or take more care with the aim.',
+  'grade-not-promised':
+    'Grade cannot be promised with a tool that is not steered: chance to arrive within {1 in|25 mm} of grade {probability:chance}. Use a steered method or open cut, or bore larger and set the pipe to grade inside.',
+} as const
+
+export const EN_STATUS = {
+  hold: 'Hold',
+  check: 'Check',
+} as const
+
+export const EN_STATUS_MEANING = {
+  hold: 'Do not bore. A rule is not met, or a fact is missing; the reasons say what to do.',
+  check:
+    'Nothing on paper holds it. Look at the points below; the site list is still to be signed on site, today.',
+} as const

@@ -1,0 +1,30 @@
+/** The plan in a line or two, as a crew lead would say it over the tailgate. */
+export const EN_VERDICT = {
+  times:
+    '{ground:text}. Likely {hammerTimeS:duration} of hammering, {boreTimeS:duration} for the bore, {crossingTimeS:duration} for the whole crossing; {secondTry:odds} needs a second try.',
+  'times/tenths':
+    '{ground:text}. Likely {hammerTimeS:duration} of hammering, {boreTimeS:duration} for the bore, {crossingTimeS:duration} for the whole crossing; {secondTry:odds} need a second try.',
+  'no-times':
+    '{ground:text}. Too few bores arrive to give a time: {arrives:odds}. Another tool, shorter shots or another method.',
+  clearance:
+    '{kind:utility}: top at {topM:tape}, bottom at {bottomM:tape}. Your bore: top at {boreTopM:tape}, bottom at {boreBottomM:tape}.',
+  'clearance/no-size':
+    '{kind:utility}: {datum:datum} at {depthM:tape}, size not known. Your bore: top at {boreTopM:tape}, bottom at {boreBottomM:tape}.',
+  'clearance/no-depth':
+    '{kind:utility}: depth not known. Your bore: top at {boreTopM:tape}, bottom at {boreBottomM:tape}.',
+  'clearance/parallel':
+    '{kind:utility}: alongside, {offsetM:length} from the bore’s center to its center. Your bore: top at {boreTopM:tape}, bottom at {boreBottomM:tape}.',
+  gap: 'Gap to the line {gapM:tapeDown}.',
+  'gap/overlap': 'On paper the bore runs into it.',
+  deeper: 'Short by {shortM:tapeUp}: go {deeperByM:tapeUp} deeper.',
+  'deeper-or-other-end':
+    'Short by {shortM:tapeUp}: go {deeperByM:tapeUp} deeper, or launch from the other pit, which saves the drift.',
+  'deeper-other-end-short':
+    'Short by {shortM:tapeUp}: go {deeperByM:tapeUp} deeper; from the other pit {otherEndShortM:tapeUp} deeper is enough.',
+  sideways: 'Short by {shortM:tapeUp}: move the path away by that much.',
+  contact:
+    'Chance of contact {probability:chance}, of the lines you listed; it says nothing about the others and lifts no rule.',
+  'no-contact/depth-not-measured': 'No chance of contact is given: its depth has not been measured.',
+  'no-contact/no-depth': 'No chance of contact is given: nobody has given its depth.',
+  'no-contact/parallel': 'No chance of contact is given for a line alongside.',
+} as const

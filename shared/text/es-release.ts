@@ -1,0 +1,73 @@
+import type { EN_RELEASE, EN_STATUS, EN_STATUS_MEANING } from './en-release.ts'
+
+/** Por qué un plan se detiene o se revisa, y cómo salir de cada caso. */
+export const ES_RELEASE = {
+  'lines-not-asked':
+    'Nadie ha dicho qué hay enterrado aquí. Anote cada línea que se cruza; si no hay ninguna, anote a quién se le preguntó y qué día.',
+  'none-here-not-signed':
+    'La lista de líneas está vacía y nadie le puso su nombre. Anote a quién se le preguntó y qué día.',
+  'locate-not-asked':
+    'No hay solicitud de marcado registrada. Llame al centro de notificación y anote el boleto y las respuestas.',
+  'no-ticket': 'Falta el boleto de marcado. Copie del boleto impreso la fecha de inicio y la de vencimiento.',
+  'no-owner-answered':
+    'Ningún dueño de línea ha contestado. Anote la respuesta de cada uno; que no contesten no es un sí.',
+  'owner-silent':
+    '{owner:text}: todavía sin respuesta que sirva («{answer:text}»). Llámeles o llame al centro de notificación; con silencio no se excava.',
+  'line-not-exposed':
+    'Línea {line:whole}, {kind:utility}: sin descubrir. Descúbrala a mano o con succión donde la cruza la perforación y mida profundidad y tamaño. La pintura no da profundidad.',
+  'line-not-exposed/sewer':
+    'Línea {line:whole}, {kind:utility}: sin descubrir. Descúbrala donde la cruza la perforación. Si la ley lo permite y está demasiado honda: plantillas de los pozos de visita y profundidad con cámara, con nombre de quien lo comprobó.',
+  'line-not-exposed/storm':
+    'Línea {line:whole}, {kind:utility}: sin descubrir. Descúbrala donde la cruza la perforación. Si la ley lo permite y está demasiado honda: plantillas de los pozos de visita y profundidad con cámara, con nombre de quien lo comprobó.',
+  'parallel-not-exposed':
+    'Línea {line:whole}, {kind:utility}: va al costado y está sin descubrir. Descúbrala cada cierto tramo a lo largo, y en el extremo lejano, donde el topo puede haberse desviado más.',
+  'line-depth-not-known':
+    'Línea {line:whole}, {kind:utility}: falta la profundidad. Mídala en la calicata y diga si es a la parte de arriba, al centro o al fondo.',
+  'line-size-not-known': 'Línea {line:whole}, {kind:utility}: falta el tamaño. Mídalo en la calicata.',
+  'clearance-without-name':
+    'Línea {line:whole}, {kind:utility}: separación del dueño sin nombre. Anote quién de la empresa la dio.',
+  'clearance-short':
+    'Línea {line:whole}, {kind:utility}: hay {separationM:tapeDown} del centro de la perforación a la línea; se necesitan {requiredM:tapeUp}, faltan {shortM:tapeUp}. Baje esa medida, lance desde el pozo más cercano o mueva el trazo.',
+  'cover-too-small':
+    'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. No alcanza: se piden {wantedM:tapeUp}. Baje más o use un topo menor; la cifra del permiso sustituye a la nuestra.',
+  'cover-check':
+    'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. Es poco: lo usual son {wantedM:tapeUp}. Tome fotos antes y vigile la superficie mientras trabaja el topo.',
+  'shot-beyond-unguided':
+    'Un tiro de {lengthM:length} es demasiado largo para un topo que no se dirige. Haga un pozo intermedio o use un método dirigido.',
+  'shot-long-for-body':
+    'Un tiro de {lengthM:length} es largo para este topo. Haga un pozo intermedio, use un cuerpo mayor, o mire la desviación y decida.',
+  'ground-outside-model':
+    'Parte de este suelo queda fuera de lo que cubren las fórmulas. Haga un pozo de prueba y diga qué encontró, o use otro método.',
+  'pull-not-sane':
+    'Para meter la tubería: «{method:pull}» no conviene: {why:pullWhy}. Elija otra manera o cambie lo que estorba.',
+  'pull-not-sane/none': 'Para meter la tubería: {why:pullWhy}. Cambie el topo, la manguera o la tubería.',
+  'coil-too-short':
+    'Al rollo le faltan {shortM:tapeUp}, contando las puntas en los dos extremos. Cargue un rollo más largo; ninguna unión dentro de la perforación.',
+  'fit-tight':
+    'Justo: la perforación mide {ratio:twoDecimals} veces el tubo. La tubería puede atorarse; use un topo mayor, o agarre y acople más chicos.',
+  'gap-wide':
+    'Holgado: quedan {radialGapM:diameter} alrededor del tubo. Puede asentarse, sobre todo bajo pavimento. Use un topo menor o rellene el espacio.',
+  'air-too-low':
+    'Al topo le llegan solo {toolGaugePa:gaugePressure}: no alcanza para trabajar. Manguera más gruesa, línea más corta, menos topos o un compresor mayor.',
+  'air-weak':
+    'Al topo le llegan {toolGaugePa:gaugePressure}: débil, y avanzará lento. Lo más barato es una manguera más gruesa o más corta.',
+  'unlikely-to-arrive':
+    'Lo más probable es que no llegue: probabilidad de llegar {probability:chance}. Otro método, un topo mayor o tiros más cortos.',
+  'may-not-arrive':
+    'Puede no llegar al primer intento: probabilidad de llegar {probability:chance}. Tenga acordado el plan B y su precio antes de empezar.',
+  'may-miss-window':
+    'Puede salir fuera de la ventana del pozo de recepción: probabilidad de acertar {probability:chance}. Haga el pozo más ancho, acorte el tiro o apunte con más cuidado.',
+  'grade-not-promised':
+    'Con un topo que no se dirige no se puede prometer la pendiente: probabilidad de llegar a menos de {1 in|25 mm} de la rasante {probability:chance}. Use un método dirigido o zanja abierta, o perfore más grande y acomode el tubo por dentro.',
+} as const satisfies Record<keyof typeof EN_RELEASE, string>
+
+export const ES_STATUS = {
+  hold: 'Alto',
+  check: 'Revisar',
+} as const satisfies Record<keyof typeof EN_STATUS, string>
+
+export const ES_STATUS_MEANING = {
+  hold: 'No perfore. Una regla no se cumple o falta un dato; los motivos dicen qué hacer.',
+  check:
+    'En papel nada lo detiene. Revise los puntos de abajo; la lista de obra todavía se firma en el sitio, hoy mismo.',
+} as const satisfies Record<keyof typeof EN_STATUS_MEANING, string>

@@ -1,0 +1,32 @@
+import type { EN_VERDICT } from './en-verdict.ts'
+
+/** El plan en una o dos líneas, como lo diría el jefe de cuadrilla. */
+export const ES_VERDICT = {
+  times:
+    '{ground:text}. Lo probable: {hammerTimeS:duration} de golpeo, {boreTimeS:duration} para la perforación, {crossingTimeS:duration} para todo el cruce; {secondTry:odds} necesita un segundo intento.',
+  'times/tenths':
+    '{ground:text}. Lo probable: {hammerTimeS:duration} de golpeo, {boreTimeS:duration} para la perforación, {crossingTimeS:duration} para todo el cruce; {secondTry:odds} necesitan un segundo intento.',
+  'no-times':
+    '{ground:text}. Llegan muy pocas perforaciones para dar un tiempo: {arrives:odds}. Otro topo, tiros más cortos u otro método.',
+  clearance:
+    '{kind:utility}: parte de arriba a {topM:tape}, fondo a {bottomM:tape}. Su perforación: arriba a {boreTopM:tape}, fondo a {boreBottomM:tape}.',
+  'clearance/no-size':
+    '{kind:utility}: {datum:datum} a {depthM:tape}, tamaño desconocido. Su perforación: arriba a {boreTopM:tape}, fondo a {boreBottomM:tape}.',
+  'clearance/no-depth':
+    '{kind:utility}: profundidad desconocida. Su perforación: arriba a {boreTopM:tape}, fondo a {boreBottomM:tape}.',
+  'clearance/parallel':
+    '{kind:utility}: al costado, a {offsetM:length} de centro a centro de la perforación. Su perforación: arriba a {boreTopM:tape}, fondo a {boreBottomM:tape}.',
+  gap: 'Separación libre hasta la línea: {gapM:tapeDown}.',
+  'gap/overlap': 'En papel, la perforación choca con ella.',
+  deeper: 'Faltan {shortM:tapeUp}: baje {deeperByM:tapeUp}.',
+  'deeper-or-other-end':
+    'Faltan {shortM:tapeUp}: baje {deeperByM:tapeUp}, o lance desde el otro pozo, que ahorra desviación.',
+  'deeper-other-end-short':
+    'Faltan {shortM:tapeUp}: baje {deeperByM:tapeUp}; desde el otro pozo basta con bajar {otherEndShortM:tapeUp}.',
+  sideways: 'Faltan {shortM:tapeUp}: aleje el trazo esa medida.',
+  contact:
+    'Probabilidad de contacto {probability:chance}, de las líneas que usted anotó; no dice nada de las demás ni quita ninguna regla.',
+  'no-contact/depth-not-measured': 'No se da probabilidad de contacto: nadie ha medido su profundidad.',
+  'no-contact/no-depth': 'No se da probabilidad de contacto: nadie ha dado su profundidad.',
+  'no-contact/parallel': 'No se da probabilidad de contacto para una línea al costado.',
+} as const satisfies Record<keyof typeof EN_VERDICT, string>

@@ -1,0 +1,136 @@
+import type { Kind } from '../core/kinds.ts'
+import type { Candidate, Issue, IssueCode } from '../core/outcome.ts'
+import { EN_ACCEPTED, ES_ACCEPTED } from './accepted-phrases.ts'
+import { plainCode } from './by-system.ts'
+import { EN_ISSUE_PARTS, EN_ISSUES, EN_QUESTIONS } from './en-issues.ts'
+import { ES_ISSUE_PARTS, ES_ISSUES, ES_QUESTIONS } from './es-issues.ts'
+import { fill, templateOf } from './fill.ts'
+import { isKindName, kindWords } from './kind-words.ts'
+import type { BothLanguages, Language, Say, TextValues } from './language.ts'
+import { saidQuantity } from './say-quantity.ts'
+
+type WithVariants = BothLanguages<keyof typeof EN_ISSUES | IssueCode>
+export const ISSUE_TEMPLATES: WithVariants = { en: EN_ISSUES, es: ES_ISSUES }
+const QUESTIONS: BothLanguages<keyof typeof EN_QUESTIONS> = { en: EN_QUESTIONS, es: ES_QUESTIONS }
+const PARTS: BothLanguages<keyof typeof EN_ISSUE_PARTS> = { en: EN_ISSUE_PARTS, es: ES_ISSUE_PARTS }
+
+/** Figures in a refusal are said in both systems: the reader's is not known at every door. */
+const US = 'us' as const
+const bothSystems = (lang: Language): { readonly us: Say; readonly si: Say } => ({
+  us: { lang, system: US },
+  si: { lang, system: 'si' },
+})
+
+/** A phrase of what would do, in the reader's language: a kind of quantity, a known phrase, or as it stands. */
+function acceptedWords(accepted: string, lang: Language): string {
+  if (isKindName(accepted)) return kindWords(accepted, lang)
+  const known = lang === 'es' ? ES_ACCEPTED : EN_ACCEPTED
+  return (Object.hasOwn(known, accepted) ? known[accepted] : undefined) ?? accepted
+}
+
+/** The value, and what it means where that says more than the value does. */
+function candidateWords({ value, means }: Candidate, lang: Language): string {
+  const saysNoMore = means === '' || means.split(', ').every((part) => value.includes(part))
+  return saysNoMore || means === 'the nearest known key' ? value : `${value} (${acceptedWords(means, lang)})`
+}
+
+function orList(items: readonly string[], lang: Language): string {
+  const or = PARTS[lang].or
+  const last = items.at(-1) ?? ''
+  return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} ${or} ${last}`
+}
+
+/** Which wording of a code fits what came with it. */
+function variantsOf({ given, values = {}, candidates = [] }: Issue): readonly (string | undefined)[] {
+  const has = (name: string): boolean => values[name] !== undefined
+  return [
+    typeof values.reason === 'string' ? values.reason : undefined,
+    typeof values.why === 'string' ? values.why : undefined,
+    typeof values.datum === 'string' ? values.datum : undefined,
+    has('most') || has('max') ? 'most' : undefined,
+    has('bundleM') && has('boreM') ? 'sizes' : undefined,
+    candidates.length > 0 && candidates.every(({ value }) => value.startsWith(`${given} `))
+      ? 'no-unit'
+      : undefined,
+    given === undefined || given === '' ? 'bare' : 'given',
+  ]
+}
+
+/** One limit, in both systems where its kind is known: "11-3/4 in (0.30 m)". */
+function limitText(value: number | string, kind: string, lang: Language): string {
+  if (typeof value !== 'number' || !isKindName(kind)) return String(value)
+  const { us, si } = bothSystems(lang)
+  const inUs = saidQuantity(value, kind, us)
+  const inSi = saidQuantity(value, kind, si)
+  return inUs === inSi ? inUs : `${inUs} (${inSi})`
+}
+
+/** Kinds of the fields whose range comes without one. */
+const KIND_OF_FIELD: Readonly<Record<string, Kind>> = {
+  undrainedStrength: 'stress',
+  pocketPenetrometer: 'stress',
+  frictionAngle: 'angle',
+  dcp: 'resistancePerBlow',
+  waterTable: 'depth',
+}
+
+function kindOf({ path, values = {} }: Issue): string {
+  if (values.kind !== undefined) return String(values.kind)
+  if (values.leastK !== undefined) return 'temperature'
+  return KIND_OF_FIELD[path.split('.').at(-1) ?? ''] ?? ''
+}
+
+function rangeSentence(issue: Issue, lang: Language): string | null {
+  const { code, values = {} } = issue
+  if (code !== 'out-of-range') return null
+  const kind = kindOf(issue)
+  const low = values.min ?? values.least ?? values.leastK
+  const high = values.max ?? values.most
+  const limits: TextValues = {
+    ...(low === undefined ? {} : { min: limitText(low, kind, lang) }),
+    ...(high === undefined ? {} : { max: limitText(high, kind, lang) }),
+  }
+  if (low === undefined && high === undefined) return null
+  const part = high === undefined ? 'atLeast' : low === undefined ? 'atMost' : 'between'
+  return fill(PARTS[lang][part], limits, { lang, system: US })
+}
+
+const NEEDS: readonly IssueCode[] = ['required', 'inputs-conflict', 'not-available', 'not-json']
+
+function acceptedSentence({ code, accepted }: Issue, lang: Language): string | null {
+  if (accepted === undefined || accepted === '') return null
+  const part = NEEDS.includes(code) ? 'needed' : 'accepted'
+  return fill(PARTS[lang][part], { list: acceptedWords(accepted, lang) }, { lang, system: US })
+}
+
+/** The question a field asks, when it has one of its own. */
+function questionOf({ code, path }: Issue, lang: Language): string | null {
+  if (code !== 'ask') return null
+  for (const [ending, question] of Object.entries(QUESTIONS[lang])) {
+    if (path === ending || path.endsWith(`.${ending}`)) return question
+  }
+  return null
+}
+
+/**
+ * What is wrong with what was given, what would do, and what may have been meant. The place is not in it: it stands
+ * beside the field, or after the path.
+ */
+export function issueSentence(issue: Issue, lang: Language): string {
+  const { us } = bothSystems(lang)
+  const question = questionOf(issue, lang)
+  const values: TextValues = { ...issue.values, ...(issue.given === undefined ? {} : { given: issue.given }) }
+  const most = values.most ?? values.max
+  const template = templateOf(ISSUE_TEMPLATES[lang], issue.code, variantsOf(issue))
+  const what =
+    question ??
+    fill(template ?? `${plainCode(issue.code)}.`, most === undefined ? values : { ...values, most }, us)
+  const candidates = (issue.candidates ?? []).map((each) => candidateWords(each, lang))
+  const meant =
+    candidates.length === 0
+      ? null
+      : fill(PARTS[lang][question ? 'answers' : 'didYouMean'], { list: orList(candidates, lang) }, us)
+  return [what, rangeSentence(issue, lang), acceptedSentence(issue, lang), meant]
+    .filter((part) => part !== null)
+    .join(' ')
+}

@@ -1,0 +1,121 @@
+import { describe, expect, test } from 'vitest'
+import { DEFAULTS } from '../../shared/core/plan/assumptions.ts'
+import {
+  DEPTH_DATUMS,
+  DUG,
+  END_KINDS,
+  EVIDENCE,
+  HEADS,
+  OVER_KINDS,
+  PULL_METHODS,
+  STONES,
+  UTILITY_KINDS,
+} from '../../shared/core/plan/crossing-input.ts'
+import { COHESIVE_STATES, GRANULAR_STATES } from '../../shared/tables/ground-families.ts'
+import { USCS_SOILS } from '../../shared/tables/uscs-soils.ts'
+import { ES_ACCEPTED } from '../../shared/text/accepted-phrases.ts'
+import { ASSUMPTION_TEMPLATES } from '../../shared/text/assumption-words.ts'
+import { CAUTION_TEMPLATES } from '../../shared/text/caution-sentences.ts'
+import { CHECKLIST_TEMPLATES } from '../../shared/text/checklist-sentences.ts'
+import { ISSUE_TEMPLATES } from '../../shared/text/issue-sentences.ts'
+import { knowsWord, type WordGroup } from '../../shared/text/plan-words.ts'
+import { RELEASE_TEMPLATES } from '../../shared/text/release-sentences.ts'
+import { soilWord } from '../../shared/text/soil-words.ts'
+import { CODES, codesIn, notedAssumptions, sourceOf, sourcesUnder } from './codes-in-core.ts'
+
+const SENTENCES = [
+  ['issue', CODES.issue, ISSUE_TEMPLATES, 20],
+  ['release', CODES.release, RELEASE_TEMPLATES, 20],
+  ['caution', CODES.caution, CAUTION_TEMPLATES, 20],
+  ['checklist', CODES.checklist, CHECKLIST_TEMPLATES, 30],
+] as const
+
+describe('a sentence for every code the engine gives', () => {
+  for (const [subject, codes, templates, atLeast] of SENTENCES) {
+    test(subject, () => {
+      expect(codes.length).toBeGreaterThanOrEqual(atLeast)
+      for (const lang of ['en', 'es'] as const) {
+        expect(codes.filter((code) => !Object.hasOwn(templates[lang], code))).toEqual([])
+      }
+    })
+    test(`${subject}: none for a code that is not given`, () => {
+      const bare = Object.keys(templates.en).filter((code) => !code.includes('/'))
+      expect(bare.filter((code) => !codes.includes(code))).toEqual([])
+    })
+  }
+})
+
+const WORDS: readonly (readonly [WordGroup, readonly string[]])[] = [
+  ['pull', PULL_METHODS],
+  ['pullWhy', CODES.pullWhy],
+  ['priceLine', [...CODES.priceLine, ...OVER_KINDS.map((kind) => `restoration-${kind}`)]],
+  ['wearPart', CODES.wearPart],
+  [
+    'serviceTask',
+    [
+      ...CODES.serviceTask.filter((code) => !CODES.wearPart.includes(code)),
+      ...CODES.wearPart.filter((code) => code !== 'strip-down').map((part) => `replace-${part}`),
+    ],
+  ],
+  ['fit', CODES.fit],
+  ['surface', OVER_KINDS],
+  ['utility', UTILITY_KINDS],
+  ['end', END_KINDS],
+  ['evidence', EVIDENCE],
+  ['datum', DEPTH_DATUMS],
+  ['head', HEADS],
+  ['stones', STONES],
+  ['dug', DUG],
+  ['ground', [...COHESIVE_STATES, ...GRANULAR_STATES].map((state) => state.code)],
+  ['airFlag', CODES.airFlag],
+  ['limitedBy', CODES.limitedBy],
+  ['severity', CODES.severity],
+  ['reasonKind', CODES.reasonKind],
+  ['standing', CODES.standing],
+  ['pitServes', CODES.pitServes],
+  ['limitWhy', CODES.limitWhy],
+  ['clearanceWhy', CODES.clearanceWhy],
+  ['when', CODES.when],
+]
+
+describe('words for every code', () => {
+  test.each(WORDS)('%s', (group, codes) => {
+    expect(codes.length).toBeGreaterThan(2)
+    expect(codes.filter((code) => !knowsWord(group, code))).toEqual([])
+  })
+
+  test('every soil group', () => {
+    for (const lang of ['en', 'es'] as const) {
+      const bare = USCS_SOILS.filter(({ symbol }) =>
+        soilWord(symbol, 'stiff', { lang, system: 'us' }).includes(symbol),
+      )
+      expect(bare.map((each) => each.symbol)).toEqual([])
+    }
+  })
+
+  test('every assumption', () => {
+    const names = [...Object.keys(DEFAULTS), ...notedAssumptions()]
+    expect(names.length).toBeGreaterThan(45)
+    expect(names.filter((name) => !Object.hasOwn(ASSUMPTION_TEMPLATES.en, name))).toEqual([])
+  })
+})
+
+describe('what would do, in Spanish', () => {
+  const sources = ['shared/contracts', 'shared/core', 'shared/quantities', 'src'].flatMap(sourcesUnder)
+  const phrases = sources.flatMap(({ text }) => codesIn(text, /(?:accepted|means): '([^']+)'/g))
+  const meanings = ['crossing', 'utilities'].flatMap((name) =>
+    codesIn(
+      /DATUM_MEANS = \{([\s\S]*?)\}/.exec(sourceOf(`shared/contracts/${name}.ts`))?.[1] ?? '',
+      /'([^']+)'/g,
+    ),
+  )
+  /** Units, keys and names of formats are the same everywhere. */
+  const needsNone = (phrase: string): boolean =>
+    /^[\w/.…-]+(, ?[\w/.…-]+)*$/.test(phrase) && !/^[a-z]{4,}$/.test(phrase)
+
+  test('every phrase of a door or the engine', () => {
+    const all = [...new Set([...phrases, ...meanings])]
+    expect(meanings.length).toBeGreaterThanOrEqual(7)
+    expect(all.filter((phrase) => !needsNone(phrase) && !Object.hasOwn(ES_ACCEPTED, phrase))).toEqual([])
+  })
+})
