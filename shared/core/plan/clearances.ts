@@ -154,8 +154,9 @@ function required(
   errorM: number,
   assumed: Assumed,
   trace: Trace,
-  about: string,
+  index: number,
 ) {
+  const about = `line ${index + 1}`
   if (utility.ownerClearanceM !== null) {
     const value = {
       value: utility.ownerClearanceM,
@@ -163,7 +164,7 @@ function required(
       standing: 'your value',
       source: 'YourValue',
     } as const
-    assumed.note({ name: `${about.replace(' ', '.')}.ownerClearance`, ...value })
+    assumed.note({ name: `utilities.${index}.ownerClearance`, ...value })
   }
   const parts = {
     standardM: assumed.or(utility.ownerClearanceM, 'clearance.standard'),
@@ -204,7 +205,7 @@ function clearanceOf(
   const exposureErrorM = assumed.use('clearance.exposureError')
   const sigmaM = sigmaAt(facts, all, stationM, exposureErrorM / HALF_WIDTH_TO_SIGMA, trace, about)
   const errorM = errorOf(utility, depths?.centreM ?? null, exposureErrorM)
-  const { parts, requiredM } = required(facts, utility, sigmaM, errorM, assumed, trace, about)
+  const { parts, requiredM } = required(facts, utility, sigmaM, errorM, assumed, trace, index)
   const axisM = facts.line.axisDepthM(stationM)
   const separationM = separationOf(utility, depths, axisM)
   const shortM = separationM === null ? null : Math.max(0, requiredM - separationM)
