@@ -14,15 +14,10 @@ export const ASSUMPTION_TEMPLATES: BothLanguages<keyof typeof EN_ASSUMPTIONS> = 
 }
 const ASSUMED: BothLanguages<keyof typeof EN_ASSUMED> = { en: EN_ASSUMED, es: ES_ASSUMED }
 
-/** Lists of the file are numbered from 0; lines crossed are named by the number they are called by. */
-const CALLED_FROM_ONE = ['line']
-
 /** `ground.1.sptN` → the pattern and the number a person counts by. */
 function patternOf(name: string): { readonly pattern: string; readonly number: number } | null {
   const found = /^(\w+)\.(\d+)\.(.+)$/.exec(name)
-  if (!found) return null
-  const [, list = '', number = '', rest = ''] = found
-  return { pattern: `${list}.*.${rest}`, number: Number(number) + (CALLED_FROM_ONE.includes(list) ? 0 : 1) }
+  return found ? { pattern: `${found[1]}.*.${found[3]}`, number: Number(found[2]) + 1 } : null
 }
 
 /** What was taken for granted: "Setting up", "How hard, ground 2". */
@@ -52,9 +47,11 @@ const KIND_OF_NAME: Readonly<Record<string, Kind>> = {
   'tool.ratedPressure': 'gaugePressure',
   'air.altitude': 'altitude',
   'expander.diameter': 'diameter',
+  // A life of a thousand metres is said in whole ones.
+  'wear.bodyLifeMediumSoil': 'altitude',
 }
 /** Read off a tape, in inches to six feet. */
-const TAPE = /^(clearance|pit|wall|line)\.|^shots\.\d+\.depth$/
+const TAPE = /^(clearance|pit|wall|line)\.|^shots\.\d+\.depth$|\.ownerClearance$/
 /** Said in percent. */
 const SHARES = ['site.spread', 'wear.spread', 'wear.startsFresh', 'price.secondTryShare', 'pull.reverseShare']
 const TIMES = ['elapsed.ratioLow', 'elapsed.ratioHigh']

@@ -50,7 +50,7 @@ export const EN_ASSUMPTIONS = {
   'price.secondTryShare': 'cost of a second try over the first',
   'expander.diameter': 'expander diameter',
   'shots.*.depth': 'depth at the end of shot {number:whole}',
-  'line.*.ownerClearance': 'the owner’s clearance, line {number:whole}',
+  'utilities.*.ownerClearance': 'the owner’s clearance, line {number:whole}',
   'pipes.*.wall': 'wall of pipe {number:whole}',
   'pipes.*.material': 'material of pipe {number:whole}',
   'ground.*.uscs': 'soil group, ground {number:whole}',

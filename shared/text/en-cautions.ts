@@ -11,7 +11,7 @@ export const EN_CAUTIONS = {
   'hear-and-see':
     'Ear and eye protection on while the tool runs. Take a meter reading at the operator’s ear; noise rules go by what it shows.',
   'pit-can-bury':
-    'A pit {floorM:tape} deep can bury a person. Slope, shore or shield it; the competent person looks at it today and after rain, before anyone goes in.',
+    'A pit {floorM:depth} deep can bury a person. Slope, shore or shield it; the competent person looks at it today and after rain, before anyone goes in.',
   'gas-struck':
     'Gas hit, nicked or smelled: everyone out on foot, upwind. Leave it. Do not go back to switch anything on or off near the gas. No valves, no backfill, no pulling the tool. From {330 ft|100 m} or more call 911, then the gas owner. Warn the neighbors, with or without gas service. Follow the owner’s and the local rules.',
   'power-struck':
@@ -44,7 +44,7 @@ export const EN_CAUTIONS = {
   'rate-not-validated':
     'The advance rate is worked out from published soil mechanics and our judgment, and has not been checked against your bores. Time your own hose marks.',
   'void-around-pipe':
-    'A space stays around the pipe: {radialGapM:diameter} all around, {annulusM3PerM:perLength} to fill. Under pavement, fill it or ask the road’s owner.',
+    'A space stays around the pipe: {radialGapM:movement} all around, {annulusM3PerM:perLength} to fill. Under pavement, fill it or ask the road’s owner.',
   'grade-other-ways':
     'This line has to fall {grade:grade}. A tool that is not steered cannot be held to grade: think of a steered method, open cut, or a larger bore with the pipe set inside. The bell has to pass, not only the pipe.',
   'towed-no-reverse': 'With the pipe in tow the tool cannot be backed out. If it stalls, you dig.',

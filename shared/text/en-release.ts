@@ -23,7 +23,7 @@ export const EN_RELEASE = {
   'clearance-without-name':
     'Line {line:whole}, {kind:utility}: an owner’s clearance with nobody’s name to it. Enter who at the owner said so.',
   'clearance-short':
-    'Line {line:whole}, {kind:utility}: {separationM:tapeDown} from the bore’s center to the line; it takes {requiredM:tapeUp}, so {shortM:tapeUp} is missing. Go deeper by that much, launch from the nearer pit, or move the path.',
+    'Line {line:whole}, {kind:utility}: {separationM:tapeDown} from the bore’s center to the line; it takes {requiredM:tapeUp}, so {shortM:tapeUp} is missing. Take the bore that much farther from it (deeper, where it passes under), launch from the nearer pit, or move the path.',
   'cover-too-small':
     'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Not enough: it wants {wantedM:tapeUp}. Go deeper or use a smaller tool; the permit’s figure replaces ours.',
   'cover-check':
@@ -42,7 +42,7 @@ export const EN_RELEASE = {
   'fit-tight':
     'Tight: the bore is {ratio:twoDecimals} times the pipe across. The pipe may hang up; use a larger tool, or a smaller grip and coupling.',
   'gap-wide':
-    'Loose: {radialGapM:diameter} all around the pipe. It may settle, above all under pavement. Use a smaller tool, or fill the space.',
+    'Loose: {radialGapM:movement} all around the pipe. It may settle, above all under pavement. Use a smaller tool, or fill the space.',
   'air-too-low':
     'Only {toolGaugePa:gaugePressure} at the tool: too little to work with. Larger hose, shorter line, fewer tools or a larger compressor.',
   'air-weak':

@@ -5,7 +5,7 @@ export const EN_VERDICT = {
   'times/tenths':
     '{ground:text}. Likely {hammerTimeS:duration} of hammering, {boreTimeS:duration} for the bore, {crossingTimeS:duration} for the whole crossing; {secondTry:odds} need a second try.',
   'no-times':
-    '{ground:text}. Too few bores arrive to give a time: {arrives:odds}. Another tool, shorter shots or another method.',
+    '{ground:text}. Too few bores arrive to give a time: {arrives:odds} gets there. Another tool, shorter shots or another method.',
   clearance:
     '{kind:utility}: top at {topM:tape}, bottom at {bottomM:tape}. Your bore: top at {boreTopM:tape}, bottom at {boreBottomM:tape}.',
   'clearance/no-size':
@@ -16,11 +16,11 @@ export const EN_VERDICT = {
     '{kind:utility}: alongside, {offsetM:length} from the bore’s center to its center. Your bore: top at {boreTopM:tape}, bottom at {boreBottomM:tape}.',
   gap: 'Gap to the line {gapM:tapeDown}.',
   'gap/overlap': 'On paper the bore runs into it.',
-  deeper: 'Short by {shortM:tapeUp}: go {deeperByM:tapeUp} deeper.',
-  'deeper-or-other-end':
-    'Short by {shortM:tapeUp}: go {deeperByM:tapeUp} deeper, or launch from the other pit, which saves the drift.',
-  'deeper-other-end-short':
-    'Short by {shortM:tapeUp}: go {deeperByM:tapeUp} deeper; from the other pit {otherEndShortM:tapeUp} deeper is enough.',
+  farther: 'Short by {shortM:tapeUp}: take the bore that much farther from it, deeper where it passes under.',
+  'farther-or-other-end':
+    'Short by {shortM:tapeUp}: take the bore that much farther from it, deeper where it passes under; or launch from the other pit, which saves the drift.',
+  'farther-other-end-short':
+    'Short by {shortM:tapeUp}: take the bore that much farther from it, deeper where it passes under; launched from the other pit, {otherEndShortM:tapeUp} is enough.',
   sideways: 'Short by {shortM:tapeUp}: move the path away by that much.',
   contact:
     'Chance of contact {probability:chance}, of the lines you listed; it says nothing about the others and lifts no rule.',

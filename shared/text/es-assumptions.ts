@@ -52,7 +52,7 @@ export const ES_ASSUMPTIONS = {
   'price.secondTryShare': 'costo del segundo intento entre el primero',
   'expander.diameter': 'diámetro del ensanchador',
   'shots.*.depth': 'profundidad al final del tiro {number:whole}',
-  'line.*.ownerClearance': 'separación del dueño, línea {number:whole}',
+  'utilities.*.ownerClearance': 'separación del dueño, línea {number:whole}',
   'pipes.*.wall': 'pared del tubo {number:whole}',
   'pipes.*.material': 'material del tubo {number:whole}',
   'ground.*.uscs': 'grupo de suelo, tramo {number:whole}',

@@ -13,9 +13,9 @@ export const ES_CAUTIONS = {
   'hear-and-see':
     'Protección de oídos y ojos mientras trabaja el topo. Mida el ruido en el oído del operador; las reglas van según esa lectura.',
   'pit-can-bury':
-    'Un pozo de {floorM:tape} de hondo puede enterrar a una persona. Talud, ademe o caja de protección; la persona competente lo revisa hoy y después de llover, antes de que alguien entre.',
+    'Un pozo de {floorM:depth} de hondo puede enterrar a una persona. Talud, ademe o caja de protección; la persona competente lo revisa hoy y después de llover, antes de que alguien entre.',
   'gas-struck':
-    'Gas golpeado, rozado o con olor: todos fuera a pie, contra el viento. Déjelo así. No regrese a encender ni apagar nada cerca del gas. Ni válvulas, ni relleno, ni sacar el topo. Desde {330 ft|100 m} o más llame al 911 y luego al dueño del gas. Avise a los vecinos, tengan o no servicio de gas. Siga las reglas del dueño y del lugar.',
+    'Gas golpeado, rozado o con olor: todos fuera a pie, hacia donde viene el viento. Déjelo así. No regrese a encender ni apagar nada cerca del gas. Ni válvulas, ni relleno, ni sacar el topo. Desde {330 ft|100 m} o más llame al 911 y luego al dueño del gas. Avise a los vecinos, tengan o no servicio de gas. Siga las reglas del dueño y del lugar.',
   'power-struck':
     'Cable golpeado: trate como energizados el topo, la manguera, la tubería, el agua del pozo y el compresor. No toque nada, ni entre ni salga del pozo. Aleje bien a los demás, llame al 911 y al dueño de la línea, y espere a que el dueño diga que está sin corriente. Un cable callado no es un cable muerto.',
   'stop-short-of-wall':
@@ -47,7 +47,7 @@ export const ES_CAUTIONS = {
   'rate-not-validated':
     'El avance sale de mecánica de suelos publicada y de nuestro criterio; no se ha comprobado con sus perforaciones. Tome el tiempo de sus propias marcas en la manguera.',
   'void-around-pipe':
-    'Queda un hueco alrededor del tubo: {radialGapM:diameter} por lado, {annulusM3PerM:perLength} para rellenar. Bajo pavimento, rellénelo o pregunte al dueño de la calle.',
+    'Queda un hueco alrededor del tubo: {radialGapM:movement} por lado, {annulusM3PerM:perLength} para rellenar. Bajo pavimento, rellénelo o pregunte al dueño de la calle.',
   'grade-other-ways':
     'Esta línea debe caer {grade:grade}. Un topo que no se dirige no mantiene pendiente: piense en un método dirigido, zanja abierta, o una perforación mayor con el tubo acomodado adentro. Tiene que pasar la campana, no solo el tubo.',
   'towed-no-reverse':
@@ -55,7 +55,7 @@ export const ES_CAUTIONS = {
   'prove-reverse-first':
     'Pruebe la reversa en el pozo de lanzamiento, un poco atrás y adelante, antes de contar con ella.',
   'weak-link':
-    'Plástico para gas: jale con un eslabón fusible por debajo del límite del tubo, revise la punta que sale y déjelo reposar una noche antes de conectar.',
+    'Plástico para gas: jale con un eslabón de ruptura por debajo del límite del tubo, revise la punta que sale y déjelo reposar una noche antes de conectar.',
   'below-call-out':
     'El precio queda por debajo de su salida mínima de {minorUnits:money}. Cobre el mínimo o júntelo con otro trabajo.',
 } as const satisfies Record<keyof typeof EN_CAUTIONS, string>

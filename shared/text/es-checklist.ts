@@ -23,12 +23,12 @@ export const ES_CHECKLIST = {
   'photos-of-marks':
     'Fotos de cada color de pintura antes de excavar, y de cada línea descubierta con la cinta a la vista.',
   'emergency-card':
-    'Tarjeta de emergencia a la mano: dirección, teléfonos de los dueños, punto de reunión contra el viento, quién llama.',
+    'Tarjeta de emergencia a la mano: dirección, teléfonos de los dueños, punto de reunión del lado de donde viene el viento, quién llama.',
   'competent-person-today': 'Persona competente nombrada, y pozos aprobados con firma hoy.',
   'gas-hand-exposed':
     'Gas descubierto a mano o con succión antes de usar máquinas cerca. Se preguntó al dueño si quiere a su gente presente.',
   'gas-compressor-upwind':
-    'Compresor contra el viento con válvula de cierre ahí, detector de gas encendido, sin fumar, dos salidas del pozo.',
+    'Compresor del lado de donde viene el viento con válvula de cierre ahí, detector de gas encendido, sin fumar, dos salidas del pozo.',
   'gas-separation':
     'La tubería nueva queda a {12 in|300 mm} o más de la línea de gas, o a lo que pida el dueño si es más.',
   'power-owner-asked':
@@ -74,5 +74,5 @@ export const ES_CHECKLIST = {
     'Antes de cortar una toma de agua metálica: probar si la tierra eléctrica del edificio pasa por ella, y puentearla.',
   'wall-from-inside':
     'El topo para antes del muro; el muro se abre con corona desde adentro, arriba de la cimentación.',
-  'weak-link': 'Eslabón fusible puesto en plástico para gas, por debajo del límite del tubo.',
+  'weak-link': 'Eslabón de ruptura puesto en plástico para gas, por debajo del límite del tubo.',
 } as const satisfies Record<keyof typeof EN_CHECKLIST, string>

@@ -27,7 +27,7 @@ export const ES_RELEASE = {
   'clearance-without-name':
     'Línea {line:whole}, {kind:utility}: separación del dueño sin nombre. Anote quién de la empresa la dio.',
   'clearance-short':
-    'Línea {line:whole}, {kind:utility}: hay {separationM:tapeDown} del centro de la perforación a la línea; se necesitan {requiredM:tapeUp}, faltan {shortM:tapeUp}. Baje esa medida, lance desde el pozo más cercano o mueva el trazo.',
+    'Línea {line:whole}, {kind:utility}: hay {separationM:tapeDown} del centro de la perforación a la línea; se necesitan {requiredM:tapeUp}, faltan {shortM:tapeUp}. Aleje la perforación esa medida (más hondo, si pasa por debajo), lance desde el pozo más cercano o mueva el trazo.',
   'cover-too-small':
     'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. No alcanza: se piden {wantedM:tapeUp}. Baje más o use un topo menor; la cifra del permiso sustituye a la nuestra.',
   'cover-check':
@@ -35,7 +35,7 @@ export const ES_RELEASE = {
   'shot-beyond-unguided':
     'Un tiro de {lengthM:length} es demasiado largo para un topo que no se dirige. Haga un pozo intermedio o use un método dirigido.',
   'shot-long-for-body':
-    'Un tiro de {lengthM:length} es largo para este topo. Haga un pozo intermedio, use un cuerpo mayor, o mire la desviación y decida.',
+    'Un tiro de {lengthM:length} es largo para este topo. Haga un pozo intermedio, use un cuerpo mayor, o revise la desviación antes de empezar.',
   'ground-outside-model':
     'Parte de este suelo queda fuera de lo que cubren las fórmulas. Haga un pozo de prueba y diga qué encontró, o use otro método.',
   'pull-not-sane':
@@ -46,7 +46,7 @@ export const ES_RELEASE = {
   'fit-tight':
     'Justo: la perforación mide {ratio:twoDecimals} veces el tubo. La tubería puede atorarse; use un topo mayor, o agarre y acople más chicos.',
   'gap-wide':
-    'Holgado: quedan {radialGapM:diameter} alrededor del tubo. Puede asentarse, sobre todo bajo pavimento. Use un topo menor o rellene el espacio.',
+    'Holgado: quedan {radialGapM:movement} alrededor del tubo. Puede asentarse, sobre todo bajo pavimento. Use un topo menor o rellene el espacio.',
   'air-too-low':
     'Al topo le llegan solo {toolGaugePa:gaugePressure}: no alcanza para trabajar. Manguera más gruesa, línea más corta, menos topos o un compresor mayor.',
   'air-weak':

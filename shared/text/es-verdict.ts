@@ -7,7 +7,7 @@ export const ES_VERDICT = {
   'times/tenths':
     '{ground:text}. Lo probable: {hammerTimeS:duration} de golpeo, {boreTimeS:duration} para la perforación, {crossingTimeS:duration} para todo el cruce; {secondTry:odds} necesitan un segundo intento.',
   'no-times':
-    '{ground:text}. Llegan muy pocas perforaciones para dar un tiempo: {arrives:odds}. Otro topo, tiros más cortos u otro método.',
+    '{ground:text}. Llegan muy pocas perforaciones para dar un tiempo: llega {arrives:odds}. Otro topo, tiros más cortos u otro método.',
   clearance:
     '{kind:utility}: parte de arriba a {topM:tape}, fondo a {bottomM:tape}. Su perforación: arriba a {boreTopM:tape}, fondo a {boreBottomM:tape}.',
   'clearance/no-size':
@@ -18,11 +18,11 @@ export const ES_VERDICT = {
     '{kind:utility}: al costado, a {offsetM:length} de centro a centro de la perforación. Su perforación: arriba a {boreTopM:tape}, fondo a {boreBottomM:tape}.',
   gap: 'Separación libre hasta la línea: {gapM:tapeDown}.',
   'gap/overlap': 'En papel, la perforación choca con ella.',
-  deeper: 'Faltan {shortM:tapeUp}: baje {deeperByM:tapeUp}.',
-  'deeper-or-other-end':
-    'Faltan {shortM:tapeUp}: baje {deeperByM:tapeUp}, o lance desde el otro pozo, que ahorra desviación.',
-  'deeper-other-end-short':
-    'Faltan {shortM:tapeUp}: baje {deeperByM:tapeUp}; desde el otro pozo basta con bajar {otherEndShortM:tapeUp}.',
+  farther: 'Faltan {shortM:tapeUp}: aleje la perforación esa medida, más hondo si pasa por debajo.',
+  'farther-or-other-end':
+    'Faltan {shortM:tapeUp}: aleje la perforación esa medida, más hondo si pasa por debajo; o lance desde el otro pozo, que ahorra desviación.',
+  'farther-other-end-short':
+    'Faltan {shortM:tapeUp}: aleje la perforación esa medida, más hondo si pasa por debajo; lanzando desde el otro pozo bastan {otherEndShortM:tapeUp}.',
   sideways: 'Faltan {shortM:tapeUp}: aleje el trazo esa medida.',
   contact:
     'Probabilidad de contacto {probability:chance}, de las líneas que usted anotó; no dice nada de las demás ni quita ninguna regla.',

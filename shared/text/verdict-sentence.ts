@@ -56,10 +56,10 @@ export function wayOutSentence(clearance: ClearancePart, say: Say): string {
   const gap = fill(gapM > 0 ? templates.gap : templates['gap/overlap'], { gapM }, say)
   if (shortM === 0) return gap
   if (wayOut === null) return `${gap} ${fill(templates.sideways, { shortM }, say)}`
-  const { deeperByM, otherEndShortM } = wayOut
-  if (otherEndShortM === null) return `${gap} ${fill(templates.deeper, { shortM, deeperByM }, say)}`
-  const other = otherEndShortM > 0 ? 'deeper-other-end-short' : 'deeper-or-other-end'
-  return `${gap} ${fill(templates[other], { shortM, deeperByM, otherEndShortM }, say)}`
+  const { otherEndShortM } = wayOut
+  if (otherEndShortM === null) return `${gap} ${fill(templates.farther, { shortM }, say)}`
+  const other = otherEndShortM > 0 ? 'farther-other-end-short' : 'farther-or-other-end'
+  return `${gap} ${fill(templates[other], { shortM, otherEndShortM }, say)}`
 }
 
 /** The chance of contact, always with what it does not cover; or why there is none. */

@@ -68,9 +68,7 @@ export function notedAssumptions(): readonly string[] {
   const ground = codesIn(sourceOf('shared/core/ground/ground-state.ts'), /assume\('(\w+)'/g)
   const tool = codesIn(sourceOf('shared/core/plan/tool-facts.ts'), /or\(tool\.\w+, '(\w+)'/g)
   return [
-    ...plain
-      .filter((name) => !name.startsWith('tool.$'))
-      .map((name) => name.replace(/^\$\{about[^}]*\}/, 'line.*').replace(/\$\{[^}]+\}/g, '*')),
+    ...plain.filter((name) => !name.startsWith('tool.$')).map((name) => name.replace(/\$\{[^}]+\}/g, '*')),
     ...ground.map((name) => `ground.*.${name}`),
     ...tool.map((name) => `tool.${name}`),
   ]

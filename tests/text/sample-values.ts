@@ -57,6 +57,5 @@ export const SAMPLE: TextValues = {
   depthM: 0.762,
   offsetM: 0.9,
   gapM: 0.3,
-  deeperByM: 0.1,
   otherEndShortM: 0.05,
 }

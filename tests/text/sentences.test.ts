@@ -168,7 +168,7 @@ describe('release', () => {
   test('the rule, the figures and the way out', () => {
     const values = { line: 2, kind: 'gas', shortM: 0.1, requiredM: 0.4572, separationM: 0.3572 }
     expect(releaseSentence({ code: 'clearance-short', values }, EN_US)).toBe(
-      'Line 2, gas: 14 in from the bore’s center to the line; it takes 18 in, so 4 in is missing. Go deeper by that much, launch from the nearer pit, or move the path.',
+      'Line 2, gas: 14 in from the bore’s center to the line; it takes 18 in, so 4 in is missing. Take the bore that much farther from it (deeper, where it passes under), launch from the nearer pit, or move the path.',
     )
   })
 

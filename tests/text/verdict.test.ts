@@ -53,7 +53,7 @@ describe('the verdict', () => {
   test('no times: says that too few arrive', () => {
     const none = { ...run, hammerTimeS: null, boreTimeS: null, crossingTimeS: null, arrivalProbability: 0.03 }
     const said = verdictSentence({ run: none, shots: [shotOf(clay)] }, EN)
-    expect(said).toContain('Too few bores arrive to give a time: 1 in 33.')
+    expect(said).toContain('Too few bores arrive to give a time: 1 in 33 gets there.')
     expect(said).not.toMatch(/second try| min /)
   })
 
@@ -122,7 +122,7 @@ describe('gap and chance', () => {
   }
   test('short: the ways out', () => {
     expect(wayOutSentence(part, EN)).toBe(
-      'Gap to the line 10 in. Short by 4 in: go 4 in deeper, or launch from the other pit, which saves the drift.',
+      'Gap to the line 10 in. Short by 4 in: take the bore that much farther from it, deeper where it passes under; or launch from the other pit, which saves the drift.',
     )
     expect(wayOutSentence({ ...part, wayOut: null }, EN)).toContain('move the path away')
     expect(wayOutSentence({ ...part, gapM: -0.01 }, EN)).toMatch(/^On paper the bore runs into it\./)
