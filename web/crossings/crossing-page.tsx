@@ -2,7 +2,8 @@ import { TextField } from '../fields/text-field.tsx'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import { textAt } from '../state/document-path.ts'
 import { FORM } from '../words/form-words.ts'
-import { Answers } from './answers/answers.tsx'
+import { Answers, Guard } from './answers/answers.tsx'
+import { VerdictLine } from './answers/verdict-line.tsx'
 import { AirPanel, ToolPanel } from './form/air-panel.tsx'
 import { GroundPanel, OverPanel } from './form/ground-panel.tsx'
 import { LinePanel } from './form/line-panel.tsx'
@@ -16,6 +17,9 @@ export function CrossingPage({ model }: { readonly model: CrossingModel }) {
   return (
     <main class="crossing">
       <h1 class="crossing-name">{textAt(model.document.value, 'name') || FORM.unnamed}</h1>
+      <Guard model={model}>
+        <VerdictLine model={model} />
+      </Guard>
       <form
         class="crossing-form"
         aria-labelledby="form-heading"

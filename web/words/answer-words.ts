@@ -5,6 +5,7 @@ export const ANSWERS = {
   former: 'From the last complete entry. What stands in the form now cannot be planned:',
   broken:
     'This is our mistake, not yours: the crossing could not be worked out. Nothing you typed is lost; save it as a file.',
+  toAnswers: 'Answers',
   openHint: 'Tap a figure to see the math.',
   release: {
     heading: 'Release',
@@ -30,7 +31,7 @@ export const ANSWERS = {
     watchers: 'of them watchers',
   },
   air: {
-    heading: 'Air',
+    heading: 'Air at the tool',
     compressor: 'At the compressor',
     tool: 'At the tool',
     loss: 'Lost on the way',
@@ -61,7 +62,7 @@ export const ANSWERS = {
     verdict: { ok: 'within', check: 'check', hold: 'hold' },
   },
   lines: {
-    heading: 'Lines crossed',
+    heading: 'Gaps to the lines crossed',
     caption: 'Gap to each line you listed',
     columns: ['line', 'at', 'gap', 'needed', 'short by', 'contact chance'],
     none: 'No lines are listed.',

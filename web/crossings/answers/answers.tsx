@@ -1,6 +1,6 @@
 import { useSignalEffect } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
-import { useErrorBoundary } from 'preact/hooks'
+import { useEffect, useErrorBoundary, useState } from 'preact/hooks'
 import type { Issue } from '../../../shared/core/outcome.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { issueSentence } from '../../../shared/text/issue-sentences.ts'
@@ -11,18 +11,9 @@ import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
 import { wordsOfDottedName } from '../../words/dotted-name.ts'
 import { AirAnswer } from './air-panel.tsx'
-import { AssumptionsPanel } from './assumptions-panel.tsx'
-import { BorePanel } from './bore-panel.tsx'
-import { ClearancesPanel } from './clearances-panel.tsx'
 import { MapPanel } from './map-panel.tsx'
-import { PathPanel } from './path-panel.tsx'
-import { PipeAnswer, PitsPanel } from './pipe-panel.tsx'
-import { PricePanel } from './price-panel.tsx'
-import { ReleasePanel, StatusWord } from './release-panel.tsx'
-import { CautionsPanel, ChecklistPanel } from './safety-panels.tsx'
+import { ReleasePanel } from './release-panel.tsx'
 import { TimePanel } from './time-panel.tsx'
-import { WearPanel } from './wear-panel.tsx'
-import { WorkingDialog } from './working-dialog.tsx'
 
 type Props = { readonly model: CrossingModel }
 
@@ -43,46 +34,41 @@ function Problems({ issues }: { readonly issues: readonly Issue[] }) {
   )
 }
 
-/** The first thing a reader sees, and on a telephone the line that stays. */
-function Verdict({ plan, isFormer }: { readonly plan: Plan; readonly isFormer: boolean }) {
-  return (
-    <div class={isFormer ? 'verdict former' : 'verdict'} role="status">
-      <StatusWord status={plan.release.status} />
-      <p>{verdictSentence(plan, say.value)}</p>
-    </div>
-  )
+type FurtherAnswers = typeof import('./further-answers.tsx')['FurtherAnswers']
+
+/**
+ * What lies below the first screen, and the dialog that needs every formula there is: fetched once the first answers
+ * stand, not when they are asked for, so that all is there when the signal is gone.
+ */
+function LaterParts({ plan }: { readonly plan: Plan }) {
+  const [Further, setFurther] = useState<FurtherAnswers | null>(null)
+  useEffect(() => {
+    import('./further-answers.tsx').then(({ FurtherAnswers }) => setFurther(() => FurtherAnswers))
+  }, [])
+  return Further === null ? null : <Further plan={plan} />
 }
 
 function Parts({ plan }: { readonly plan: Plan }) {
   return (
     <>
+      <p class="verdict-whole">{verdictSentence(plan, say.value)}</p>
       <p class="fine">{ANSWERS.openHint}</p>
       <ReleasePanel plan={plan} />
       <TimePanel plan={plan} />
       <AirAnswer plan={plan} />
-      <BorePanel plan={plan} />
-      <ClearancesPanel plan={plan} />
-      <PathPanel plan={plan} />
-      <PipeAnswer plan={plan} />
-      <PitsPanel plan={plan} />
-      <PricePanel plan={plan} />
-      <WearPanel plan={plan} />
-      <CautionsPanel plan={plan} />
-      <ChecklistPanel plan={plan} />
-      <AssumptionsPanel plan={plan} />
-      <WorkingDialog plan={plan} />
+      <LaterParts plan={plan} />
     </>
   )
 }
 
 /** A mistake of ours is said so; the form stays, and the next change tries again. */
-function Guard({ model, children }: Props & { readonly children: ComponentChildren }) {
+export function Guard({ model, children }: Props & { readonly children: ComponentChildren }) {
   const [error, reset] = useErrorBoundary((mistake) => console.error(mistake))
   useSignalEffect(() => {
     if (model.document.value) reset()
   })
   if (error !== undefined) return <p class="broken">{ANSWERS.broken}</p>
-  return <div class="answer-parts">{children}</div>
+  return children
 }
 
 function Current({ model }: Props) {
@@ -97,7 +83,6 @@ function Current({ model }: Props) {
   }
   return (
     <>
-      <Verdict plan={answers.plan} isFormer={answers.state === 'former'} />
       {answers.state === 'former' && (
         <div class="former-note" role="status">
           <p>{ANSWERS.former}</p>

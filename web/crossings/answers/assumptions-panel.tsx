@@ -5,14 +5,14 @@ import { shownByUnit } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
 import { wordsOfDottedName } from '../../words/dotted-name.ts'
-import { Panel } from '../form/panel.tsx'
+import { FoldedPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 
 const W = ANSWERS.assumptions
 
 export function AssumptionsPanel({ plan }: { readonly plan: Plan }) {
   return (
-    <Panel id="assumptions" heading={W.heading}>
+    <FoldedPanel id="assumptions" heading={W.heading} inBrief={String(plan.assumptions.length)}>
       <DataTable
         caption={W.caption}
         columns={W.columns}
@@ -26,6 +26,6 @@ export function AssumptionsPanel({ plan }: { readonly plan: Plan }) {
           ],
         }))}
       />
-    </Panel>
+    </FoldedPanel>
   )
 }

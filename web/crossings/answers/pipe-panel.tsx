@@ -3,7 +3,7 @@ import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { Panel } from '../form/panel.tsx'
+import { FoldedPanel, Panel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 
@@ -59,7 +59,7 @@ export function PipeAnswer({ plan: { pipes, pull } }: { readonly plan: Plan }) {
 
 export function PitsPanel({ plan: { pits } }: { readonly plan: Plan }) {
   return (
-    <Panel id="pits" heading={P.heading}>
+    <FoldedPanel id="pits" heading={P.heading} inBrief={String(pits.length)}>
       <DataTable
         caption={P.caption}
         columns={P.columns}
@@ -83,6 +83,6 @@ export function PitsPanel({ plan: { pits } }: { readonly plan: Plan }) {
           }
         })}
       />
-    </Panel>
+    </FoldedPanel>
   )
 }

@@ -5,7 +5,7 @@ import { checklistSentence, checklistWhen } from '../../../shared/text/checklist
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { Panel } from '../form/panel.tsx'
+import { FoldedPanel, Panel } from '../form/panel.tsx'
 import { StatusMark } from './status-mark.tsx'
 
 const SHAPES = { danger: 'stop', warning: 'look', advice: 'note' } as const
@@ -32,7 +32,7 @@ export function CautionsPanel({ plan }: Props) {
 
 export function ChecklistPanel({ plan }: Props) {
   return (
-    <Panel id="checklist" heading={ANSWERS.checklist.heading}>
+    <FoldedPanel id="checklist" heading={ANSWERS.checklist.heading} inBrief={String(plan.checklist.length)}>
       <ul class="checklist">
         {plan.checklist.map((item) => (
           <li key={item.id}>
@@ -40,6 +40,6 @@ export function ChecklistPanel({ plan }: Props) {
           </li>
         ))}
       </ul>
-    </Panel>
+    </FoldedPanel>
   )
 }

@@ -3,7 +3,7 @@ import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown, shownChance, shownNumber } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { Panel } from '../form/panel.tsx'
+import { FoldedPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 
@@ -12,7 +12,11 @@ const WEAR = { relations: ['archard-wear', 'degradation-forecast'] }
 
 export function WearPanel({ plan: { wear, service } }: { readonly plan: Plan }) {
   return (
-    <Panel id="wear" heading={W.heading}>
+    <FoldedPanel
+      id="wear"
+      heading={W.heading}
+      inBrief={`${W.next}: ${shown(service.nextDueS?.p50 ?? null, 'duration')}`}
+    >
       <div class="figures">
         <Figure
           label={W.next}
@@ -39,6 +43,6 @@ export function WearPanel({ plan: { wear, service } }: { readonly plan: Plan }) 
           <li key={task}>{planWord('serviceTask', task, say.value)}</li>
         ))}
       </ul>
-    </Panel>
+    </FoldedPanel>
   )
 }

@@ -59,7 +59,7 @@ function EndFields({ model, end }: { readonly model: CrossingModel; readonly end
   const isWall = textAt(model.document.value, `${path}.kind`) === 'wall'
   return (
     <>
-      <ChoiceField model={model} path={`${path}.kind`} label={label} options={ENDS} unsaid={FORM.unsaid} />
+      <ChoiceField model={model} path={`${path}.kind`} label={label} options={ENDS} unsaid={W.endUnsaid} />
       {isWall && (
         <>
           <QuantityField model={model} path={`${path}.thickness`} label={W.thickness} kind="diameter" />

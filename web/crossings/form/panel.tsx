@@ -27,3 +27,17 @@ export function Folded({
     </details>
   )
 }
+
+/** A part that few need each time: its heading and what is in it in a word, the rest one tap away. */
+export function FoldedPanel({ id, heading, children, inBrief }: Props & { readonly inBrief: string }) {
+  return (
+    <section class="panel" aria-labelledby={`${id}-heading`}>
+      <details class="folded-panel">
+        <summary>
+          <h2 id={`${id}-heading`}>{heading}</h2> <span class="fine">{inBrief}</span>
+        </summary>
+        {children}
+      </details>
+    </section>
+  )
+}

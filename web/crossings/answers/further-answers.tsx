@@ -1,0 +1,29 @@
+import type { Plan } from '../../../shared/core/plan/plan.ts'
+import { AssumptionsPanel } from './assumptions-panel.tsx'
+import { BorePanel } from './bore-panel.tsx'
+import { ClearancesPanel } from './clearances-panel.tsx'
+import { PathPanel } from './path-panel.tsx'
+import { PipeAnswer, PitsPanel } from './pipe-panel.tsx'
+import { PricePanel } from './price-panel.tsx'
+import { CautionsPanel, ChecklistPanel } from './safety-panels.tsx'
+import { WearPanel } from './wear-panel.tsx'
+import { WorkingDialog } from './working-dialog.tsx'
+
+/** The answers below the first screen. */
+export function FurtherAnswers({ plan }: { readonly plan: Plan }) {
+  return (
+    <>
+      <BorePanel plan={plan} />
+      <ClearancesPanel plan={plan} />
+      <PathPanel plan={plan} />
+      <PipeAnswer plan={plan} />
+      <PitsPanel plan={plan} />
+      <PricePanel plan={plan} />
+      <WearPanel plan={plan} />
+      <CautionsPanel plan={plan} />
+      <ChecklistPanel plan={plan} />
+      <AssumptionsPanel plan={plan} />
+      <WorkingDialog plan={plan} />
+    </>
+  )
+}

@@ -1,0 +1,20 @@
+import { verdictSentence } from '../../../shared/text/verdict-sentence.ts'
+import type { CrossingModel } from '../../state/crossing-model.ts'
+import { say } from '../../state/unit-choice.ts'
+import { ANSWERS } from '../../words/answer-words.ts'
+import { StatusWord } from './release-panel.tsx'
+
+/** The first thing a reader sees, and the line that stays while the form moves under it. */
+export function VerdictLine({ model }: { readonly model: CrossingModel }) {
+  const answers = model.answers.value
+  if (answers.state === 'none') return null
+  return (
+    <div class={answers.state === 'former' ? 'verdict former' : 'verdict'} role="status">
+      <StatusWord status={answers.plan.release.status} />
+      <p>{verdictSentence(answers.plan, say.value)}</p>
+      <a class="to-answers" href="#answers-heading">
+        {ANSWERS.toAnswers}
+      </a>
+    </div>
+  )
+}
