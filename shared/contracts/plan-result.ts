@@ -90,7 +90,13 @@ const clearance = z.strictObject({
   ppvMPerS: number.nullable(),
   contactProbability: share.nullable(),
   reason: z.enum(['depth-not-measured', 'no-depth', 'parallel']).nullable(),
-  wayOut: z.strictObject({ deeperByM: number, otherEndShortM: number.nullable() }).nullable(),
+  wayOut: z
+    .strictObject({
+      direction: z.enum(['deeper', 'shallower']),
+      moveM: number,
+      otherEndShortM: number.nullable(),
+    })
+    .nullable(),
 })
 
 const shot = z.strictObject({

@@ -28,6 +28,10 @@ export const EN_RELEASE = {
     'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Not enough: it wants {wantedM:tapeUp}. Go deeper or use a smaller tool; the permit’s figure replaces ours.',
   'cover-check':
     'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Thin: {wantedM:tapeUp} is usual. Take photos before, and watch the surface while the tool runs.',
+  'footing-not-known':
+    'The bore ends at a wall and nobody has given the depth of its footing. Measure it or take it off the drawings, and enter it with the wall.',
+  'bore-at-footing':
+    'The bore meets the wall with its underside at {bottomM:tape}; the footing starts at {footingM:tape}. Aim above the footing, or go in another way with the building’s engineer.',
   'shot-beyond-unguided':
     'One shot of {lengthM:length} is too long for a tool that cannot be steered. Put a pit in the middle, or use a steered method.',
   'shot-long-for-body':

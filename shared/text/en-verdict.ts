@@ -16,11 +16,17 @@ export const EN_VERDICT = {
     '{kind:utility}: alongside, {offsetM:length} from the bore’s center to its center. Your bore: top at {boreTopM:tape}, bottom at {boreBottomM:tape}.',
   gap: 'Gap to the line {gapM:tapeDown}.',
   'gap/overlap': 'On paper the bore runs into it.',
-  farther: 'Short by {shortM:tapeUp}: take the bore that much farther from it, deeper where it passes under.',
-  'farther-or-other-end':
-    'Short by {shortM:tapeUp}: take the bore that much farther from it, deeper where it passes under; or launch from the other pit, which saves the drift.',
-  'farther-other-end-short':
-    'Short by {shortM:tapeUp}: take the bore that much farther from it, deeper where it passes under; launched from the other pit, {otherEndShortM:tapeUp} is enough.',
+  deeper: 'Short by {shortM:tapeUp}: take the bore that much deeper.',
+  'deeper-or-other-end':
+    'Short by {shortM:tapeUp}: take the bore that much deeper; or launch from the other pit, which saves the drift.',
+  'deeper-other-end-short':
+    'Short by {shortM:tapeUp}: take the bore that much deeper; launched from the other pit, {otherEndShortM:tapeUp} is enough.',
+  shallower:
+    'Short by {shortM:tapeUp}: the bore passes over it, so take it that much shallower if the cover allows, or move the path.',
+  'shallower-or-other-end':
+    'Short by {shortM:tapeUp}: the bore passes over it, so take it that much shallower if the cover allows; or launch from the other pit, which saves the drift.',
+  'shallower-other-end-short':
+    'Short by {shortM:tapeUp}: the bore passes over it, so take it that much shallower if the cover allows; launched from the other pit, {otherEndShortM:tapeUp} is enough.',
   sideways: 'Short by {shortM:tapeUp}: move the path away by that much.',
   contact:
     'Chance of contact {probability:chance}, of the lines you listed; it says nothing about the others and lifts no rule.',

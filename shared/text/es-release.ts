@@ -32,6 +32,10 @@ export const ES_RELEASE = {
     'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. No alcanza: se piden {wantedM:tapeUp}. Baje más o use un topo menor; la cifra del permiso sustituye a la nuestra.',
   'cover-check':
     'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. Es poco: lo usual son {wantedM:tapeUp}. Tome fotos antes y vigile la superficie mientras trabaja el topo.',
+  'footing-not-known':
+    'La perforación termina en un muro y nadie ha dado la profundidad de su zapata. Mídala o tómela de los planos, y anótela con el muro.',
+  'bore-at-footing':
+    'La perforación llega al muro con su fondo a {bottomM:tape}; la zapata empieza a {footingM:tape}. Apunte por encima de la zapata, o entre de otra manera con el ingeniero del edificio.',
   'shot-beyond-unguided':
     'Un tiro de {lengthM:length} es demasiado largo para un topo que no se dirige. Haga un pozo intermedio o use un método dirigido.',
   'shot-long-for-body':

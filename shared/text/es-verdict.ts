@@ -18,11 +18,17 @@ export const ES_VERDICT = {
     '{kind:utility}: al costado, a {offsetM:length} de centro a centro de la perforación. Su perforación: arriba a {boreTopM:tape}, fondo a {boreBottomM:tape}.',
   gap: 'Separación libre hasta la línea: {gapM:tapeDown}.',
   'gap/overlap': 'En papel, la perforación choca con ella.',
-  farther: 'Faltan {shortM:tapeUp}: aleje la perforación esa medida, más hondo si pasa por debajo.',
-  'farther-or-other-end':
-    'Faltan {shortM:tapeUp}: aleje la perforación esa medida, más hondo si pasa por debajo; o lance desde el otro pozo, que ahorra desviación.',
-  'farther-other-end-short':
-    'Faltan {shortM:tapeUp}: aleje la perforación esa medida, más hondo si pasa por debajo; lanzando desde el otro pozo bastan {otherEndShortM:tapeUp}.',
+  deeper: 'Faltan {shortM:tapeUp}: baje la perforación esa medida.',
+  'deeper-or-other-end':
+    'Faltan {shortM:tapeUp}: baje la perforación esa medida; o lance desde el otro pozo, que ahorra desviación.',
+  'deeper-other-end-short':
+    'Faltan {shortM:tapeUp}: baje la perforación esa medida; lanzando desde el otro pozo bastan {otherEndShortM:tapeUp}.',
+  shallower:
+    'Faltan {shortM:tapeUp}: la perforación pasa por encima; súbala esa medida si la cobertura alcanza, o mueva el trazo.',
+  'shallower-or-other-end':
+    'Faltan {shortM:tapeUp}: la perforación pasa por encima; súbala esa medida si la cobertura alcanza, o lance desde el otro pozo, que ahorra desviación.',
+  'shallower-other-end-short':
+    'Faltan {shortM:tapeUp}: la perforación pasa por encima; súbala esa medida si la cobertura alcanza; lanzando desde el otro pozo bastan {otherEndShortM:tapeUp}.',
   sideways: 'Faltan {shortM:tapeUp}: aleje el trazo esa medida.',
   contact:
     'Probabilidad de contacto {probability:chance}, de las líneas que usted anotó; no dice nada de las demás ni quita ninguna regla.',

@@ -1,5 +1,6 @@
 const english = {
   cautions: 'Cautions',
+  checklist: 'Before the air is opened',
   neverReady: 'A plan does not permit digging: what is held or to be checked is settled on site.',
   bore: 'Bore',
   length: 'length',
@@ -45,6 +46,7 @@ export type PlanTableWords = typeof english
 
 const spanish: PlanTableWords = {
   cautions: 'Precauciones',
+  checklist: 'Antes de abrir el aire',
   neverReady: 'Un plan no autoriza a excavar: lo retenido o por revisar se resuelve en la obra.',
   bore: 'Perforación',
   length: 'longitud',

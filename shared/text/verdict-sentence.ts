@@ -56,10 +56,10 @@ export function wayOutSentence(clearance: ClearancePart, say: Say): string {
   const gap = fill(gapM > 0 ? templates.gap : templates['gap/overlap'], { gapM }, say)
   if (shortM === 0) return gap
   if (wayOut === null) return `${gap} ${fill(templates.sideways, { shortM }, say)}`
-  const { otherEndShortM } = wayOut
-  if (otherEndShortM === null) return `${gap} ${fill(templates.farther, { shortM }, say)}`
-  const other = otherEndShortM > 0 ? 'farther-other-end-short' : 'farther-or-other-end'
-  return `${gap} ${fill(templates[other], { shortM, otherEndShortM }, say)}`
+  const { direction, otherEndShortM } = wayOut
+  if (otherEndShortM === null) return `${gap} ${fill(templates[direction], { shortM }, say)}`
+  const other = otherEndShortM > 0 ? 'other-end-short' : 'or-other-end'
+  return `${gap} ${fill(templates[`${direction}-${other}`], { shortM, otherEndShortM }, say)}`
 }
 
 /** The chance of contact, always with what it does not cover; or why there is none. */

@@ -1,16 +1,18 @@
-import type { Kind } from '../../shared/core/kinds.ts'
-import type { Assumption, Spread } from '../../shared/core/plan/plan.ts'
+import type { Spread } from '../../shared/core/plan/plan.ts'
 import { formatMoney } from '../../shared/quantities/format-money.ts'
 import { formatQuantity, NO_NUMBER, type UnitSystem } from '../../shared/quantities/format-quantity.ts'
+import { assumedValue, assumptionName } from '../../shared/text/assumption-words.ts'
 import { cautionSentence } from '../../shared/text/caution-sentences.ts'
+import { checklistSentence } from '../../shared/text/checklist-sentences.ts'
 import type { Language, Say } from '../../shared/text/language.ts'
 import { PLAN_TABLE_WORDS, type PlanTableWords } from '../../shared/text/plan-table-words.ts'
 import { planWord } from '../../shared/text/plan-words.ts'
 import { releaseSentence, statusMeaning, statusWord } from '../../shared/text/release-sentences.ts'
-import { saidChance, saidQuantity } from '../../shared/text/say-quantity.ts'
+import { saidChance } from '../../shared/text/say-quantity.ts'
+import { verdictSentence } from '../../shared/text/verdict-sentence.ts'
 import type { PlanDocument } from '../plan-document.ts'
 import { columns } from './answer.ts'
-import { valueText, workingsText } from './workings-text.ts'
+import { workingsText } from './workings-text.ts'
 
 type Row = readonly string[]
 type Part = (plan: PlanDocument, words: PlanTableWords, units: UnitSystem, say: Say) => readonly Row[]
@@ -87,7 +89,7 @@ const lineRows: Part = ({ clearances }, words, units, say) =>
         ...clearances.map((each) => [
           planWord('utility', each.kind, say),
           lengthOrNothing(each.stationM, units),
-          lengthOrNothing(each.separationM, units),
+          lengthOrNothing(each.gapM, units),
           formatQuantity(each.requiredM, 'length', units),
           chance(each.contactProbability, say),
         ]),
@@ -95,7 +97,7 @@ const lineRows: Part = ({ clearances }, words, units, say) =>
 
 const priceRows: Part = ({ price }, words) => {
   if (price === undefined) return []
-  const money = (minorUnits: number) => formatMoney(minorUnits, price.currency)
+  const money = (minorUnits: number) => formatMoney(minorUnits, price.currency, price.stepMinorUnits)
   return [
     ['P50', money(price.p50MinorUnits)],
     ['P80', money(price.p80MinorUnits)],
@@ -104,31 +106,12 @@ const priceRows: Part = ({ price }, words) => {
   ]
 }
 
-/** An assumption carries its SI unit only; the kind by which such a value is shown to a person. */
-const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
-  m: 'length',
-  Pa: 'gaugePressure',
-  s: 'duration',
-  K: 'temperature',
-  kg: 'mass',
-  J: 'energy',
-  Hz: 'frequency',
-  N: 'force',
-  rad: 'angle',
-  'rad/m^0.5': 'drift',
-  'm3/s': 'volumeFlow',
-  'm/s': 'speed',
-}
-
-function assumedValue({ value, unit }: Assumption, say: Say): string {
-  if (typeof value === 'string') return value
-  const kind = KIND_OF_UNIT[unit]
-  if (kind !== undefined) return saidQuantity(value, kind, say)
-  return unit === '' || unit === '1' ? valueText(value) : `${valueText(value)} ${unit}`
-}
-
 const assumedRows: Part = ({ assumptions }, _words, _units, say) =>
-  assumptions.map((each) => [each.name, assumedValue(each, say), planWord('standing', each.standing, say)])
+  assumptions.map((each) => [
+    assumptionName(each.name, say),
+    assumedValue(each, say),
+    planWord('standing', each.standing, say),
+  ])
 
 const PARTS: readonly (readonly [keyof PlanTableWords, Part])[] = [
   ['bore', boreRows],
@@ -150,7 +133,7 @@ export function planText(
   const say: Say = { lang: options.language, system: options.units }
   const { status, reasons } = plan.release
   const why = reasons.map((reason) => `  - ${releaseSentence(reason, say)}\n`).join('')
-  const head = `${plan.name}\n${statusWord(status, options.language).toUpperCase()}: ${statusMeaning(status, options.language)}\n${why}`
+  const head = `${plan.name}\n${statusWord(status, options.language).toUpperCase()}: ${statusMeaning(status, options.language)}\n${why}\n${verdictSentence(plan, say)}\n`
   const parts = PARTS.map(([heading, part]) => {
     const rows = part(plan, words, options.units, say).map(([label = '', ...cells]) => [
       `  ${label}`,
@@ -158,7 +141,8 @@ export function planText(
     ])
     return rows.length === 0 ? '' : `\n${words[heading]}\n${columns(rows)}`
   })
+  const checks = plan.checklist.map((item) => `  [ ] ${checklistSentence(item, say)}\n`).join('')
   const cautions = plan.cautions.map((caution) => `  - ${cautionSentence(caution, say)}\n`).join('')
   const working = options.working ? `\n${words.working}\n${workingsText(plan.workings)}` : ''
-  return `${head}\n${words.cautions}\n${cautions}${parts.join('')}${working}\n${words.neverReady}\n`
+  return `${head}\n${words.cautions}\n${cautions}${parts.join('')}\n${words.checklist}\n${checks}${working}\n${words.neverReady}\n`
 }

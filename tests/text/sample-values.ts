@@ -51,6 +51,7 @@ export const SAMPLE: TextValues = {
   arrives: 0.03,
   topM: 0.762,
   bottomM: 0.822,
+  footingM: 1.98,
   boreTopM: 1.143,
   boreBottomM: 1.2065,
   datum: 'top',

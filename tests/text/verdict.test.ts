@@ -118,11 +118,11 @@ describe('gap and chance', () => {
     ppvMPerS: null,
     contactProbability: null,
     reason: 'depth-not-measured',
-    wayOut: { deeperByM: 0.1016, otherEndShortM: 0 },
+    wayOut: { direction: 'deeper', moveM: 0.1016, otherEndShortM: 0 },
   }
   test('short: the ways out', () => {
     expect(wayOutSentence(part, EN)).toBe(
-      'Gap to the line 10 in. Short by 4 in: take the bore that much farther from it, deeper where it passes under; or launch from the other pit, which saves the drift.',
+      'Gap to the line 10 in. Short by 4 in: take the bore that much deeper; or launch from the other pit, which saves the drift.',
     )
     expect(wayOutSentence({ ...part, wayOut: null }, EN)).toContain('move the path away')
     expect(wayOutSentence({ ...part, gapM: -0.01 }, EN)).toMatch(/^On paper the bore runs into it\./)

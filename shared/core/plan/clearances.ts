@@ -230,9 +230,9 @@ function clearanceOf(
     contactProbability,
     reason: reasonOf(isParallel, depths, contactProbability),
     wayOut:
-      shortM === null || shortM === 0 || isParallel
+      shortM === null || shortM === 0 || depths === null
         ? null
-        : wayOut(facts, stationM, shortM, parts.driftM, trace),
+        : wayOut(facts, stationM, axisM >= depths.centreM, shortM, parts.driftM, trace),
   }
 }
 
@@ -246,16 +246,30 @@ function reasonOf(
   return contact === null ? 'depth-not-measured' : null
 }
 
-/** Two ways out of a short clearance: go deeper by what is missing, or launch from the nearer end, where drift is less. */
-function wayOut(facts: ClearanceFacts, stationM: number, shortM: number, driftM: number, trace: Trace) {
+/**
+ * Two ways out of a short clearance: away from the line by what is missing, or launch from the nearer end, where drift is
+ * less. Deeper only where the bore passes under: over a line, deeper would go into it.
+ */
+function wayOut(
+  facts: ClearanceFacts,
+  stationM: number,
+  isUnder: boolean,
+  shortM: number,
+  driftM: number,
+  trace: Trace,
+) {
   const fromOtherM = facts.shot.toM - stationM
   const other = trace.run(
     deviation,
     { stationM: fromOtherM, ...facts.wandering },
     'from the other end',
   ).sigmaM
-  const saved = driftM - other * normalQuantile(0.95)
-  return { deeperByM: shortM, otherEndShortM: saved > 0 ? Math.max(0, shortM - saved) : null }
+  const savedM = driftM - other * normalQuantile(0.95)
+  return {
+    direction: isUnder ? ('deeper' as const) : ('shallower' as const),
+    moveM: shortM,
+    otherEndShortM: savedM > 0 ? Math.max(0, shortM - savedM) : null,
+  }
 }
 
 /** Every listed line this shot passes. */

@@ -103,8 +103,13 @@ export type ClearancePart = {
   readonly contactProbability: number | null
   /** Why a value is missing. */
   readonly reason: 'depth-not-measured' | 'no-depth' | 'parallel' | null
-  /** Launch depth or other end that would give the room, when short. */
-  readonly wayOut: { readonly deeperByM: number; readonly otherEndShortM: number | null } | null
+  /** Other depth or other end that would give the room, when short. */
+  readonly wayOut: {
+    /** Away from the line: deeper where the bore passes under it, shallower where it passes over. */
+    readonly direction: 'deeper' | 'shallower'
+    readonly moveM: number
+    readonly otherEndShortM: number | null
+  } | null
 }
 
 export type ShotPart = {

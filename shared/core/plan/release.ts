@@ -21,6 +21,8 @@ export type ReleaseFacts = {
   readonly pull: PullPart
   readonly pullObjection: string | null
   readonly isOutsideModel: boolean
+  /** Axis below ground where the bore meets a wall; null without one. */
+  readonly wallAxisDepthM: number | null
   readonly coilShortByM: number
 }
 
@@ -95,6 +97,19 @@ function coverReasons({ bore }: ReleaseFacts): ReleaseReason[] {
   })
 }
 
+/** A bore that meets a wall passes above its footing, by half the bore and an inch or two to core. Common practice. */
+const ABOVE_FOOTING_M = 0.05
+
+function wallReasons({ input, bore, wallAxisDepthM }: ReleaseFacts): ReleaseReason[] {
+  if (wallAxisDepthM === null) return []
+  const footingM = input.ends.reception.footingDepthM
+  if (footingM === null) return [reason('missing', 'footing-not-known')]
+  const bottomM = wallAxisDepthM + bore.diameterM / 2
+  return bottomM + ABOVE_FOOTING_M > footingM
+    ? [reason('rule', 'bore-at-footing', { bottomM, footingM })]
+    : []
+}
+
 /** Long for its body: 2 in 25 ft, 3 in 40 ft, 4 in and up 60 ft. Common practice. */
 function longForBody(diameterM: number): number {
   if (diameterM < 0.06) return 7.62
@@ -143,7 +158,13 @@ function longestShotM(input: CrossingInput, lengthM: number): number {
 
 /** Rules and missing facts hold; chances and advice never make or lift a hold. Never ready: that is said on site. */
 export function releasePart(facts: ReleaseFacts): ReleasePart {
-  const all = [...lineReasons(facts), ...coverReasons(facts), ...askedReasons(facts), ...adviceReasons(facts)]
+  const all = [
+    ...lineReasons(facts),
+    ...coverReasons(facts),
+    ...wallReasons(facts),
+    ...askedReasons(facts),
+    ...adviceReasons(facts),
+  ]
   const reasons = [...all].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind))
   return { status: reasons.some((each) => each.kind !== 'advice') ? 'hold' : 'check', reasons }
 }

@@ -78,7 +78,7 @@ test('too close: held, short by so much, with two ways out', () => {
   const plan = withLines(gas({ depth: '34 in', station: '36 ft' }))
   const line = plan.clearances[0]
   expect(line?.shortM).toBeGreaterThan(0)
-  expect(line?.wayOut?.deeperByM).toBeCloseTo(line?.shortM ?? 0, 12)
+  expect(line?.wayOut).toMatchObject({ direction: 'deeper', moveM: line?.shortM })
   expect(line?.wayOut?.otherEndShortM).toBeLessThan(line?.shortM ?? 0)
   expect(plan.release.status).toBe('hold')
   expect(plan.release.reasons[0]).toMatchObject({ code: 'clearance-short', kind: 'rule' })
@@ -118,4 +118,10 @@ const planless = (): Record<string, unknown> => ({
   },
   utilities: [],
   utilitiesAsked: { by: 'A. Name', on: '2026-11-20' },
+})
+
+test('a bore that passes over a line is told to go shallower, never deeper into it', () => {
+  const plan = withLines(gas({ depth: '58 in', station: '36 ft' }))
+  expect(plan.clearances[0]?.shortM).toBeGreaterThan(0)
+  expect(plan.clearances[0]?.wayOut?.direction).toBe('shallower')
 })
