@@ -57,6 +57,11 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
     })
   }
 
+  const setAll = (changes: readonly (readonly [Path, Json | undefined])[]) => {
+    document.value = changes.reduce((at, [path, value]) => withValue(at, path, value), document.value)
+    settleSoon()
+  }
+
   const answers = computed((): Answers => {
     const parsed = parseCrossing(settled.value)
     const outcome = parsed.ok ? planCrossing(parsed.value) : parsed
@@ -74,13 +79,8 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
     issues: computed(() => (answers.value.state === 'current' ? [] : answers.value.issues)),
     opened,
     setAside,
-    set(path, value) {
-      this.setAll([[path, value]])
-    },
-    setAll(changes) {
-      document.value = changes.reduce((at, [path, value]) => withValue(at, path, value), document.value)
-      settleSoon()
-    },
+    set: (path, value) => setAll([[path, value]]),
+    setAll,
     open(next) {
       lastGood = null
       setAside.clear()

@@ -1,0 +1,144 @@
+// @vitest-environment happy-dom
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { LinesPanel } from '../../web/crossings/form/lines-panel.tsx'
+import { FIRST_PRESET } from '../../web/crossings/presets.ts'
+import { PipeNoteField } from '../../web/fields/pipe-note-field.tsx'
+import { QuantityField } from '../../web/fields/quantity-field.tsx'
+import { type CrossingModel, createCrossingModel } from '../../web/state/crossing-model.ts'
+import { textAt, valueAt } from '../../web/state/document-path.ts'
+import { chooseUnits } from '../../web/state/unit-choice.ts'
+
+let model: CrossingModel
+beforeEach(() => {
+  chooseUnits('us')
+  model = createCrossingModel(FIRST_PRESET, { soon: (run) => run() })
+})
+afterEach(cleanup)
+
+const at = (path: string) => textAt(model.document.value, path)
+const lengthField = () => {
+  render(<QuantityField model={model} path="line.length" label="Length" kind="length" isRequired />)
+  return screen.getByLabelText<HTMLInputElement>('Length')
+}
+
+describe('a quantity', () => {
+  test('complete text reaches the crossing at once', () => {
+    fireEvent.input(lengthField(), { target: { value: '36 ft' } })
+    expect(at('line.length')).toBe('36 ft')
+  })
+
+  test('half-typed text stays in the field until it is left, then is refused in a sentence and kept', () => {
+    const field = lengthField()
+    fireEvent.input(field, { target: { value: '36 f' } })
+    expect(at('line.length')).toBe('28 ft')
+    expect(field.getAttribute('aria-invalid')).toBe('false')
+    fireEvent.blur(field)
+    expect(at('line.length')).toBe('36 f')
+    expect(field.value).toBe('36 f')
+    expect(field.getAttribute('aria-invalid')).toBe('true')
+    const described = field.getAttribute('aria-describedby') ?? ''
+    const sentence = described.split(' ').map((id) => document.getElementById(id)?.textContent ?? '')
+    expect(sentence.join('')).toContain('36 f')
+  })
+
+  test('a bare number is a question with its readings as buttons', () => {
+    const field = lengthField()
+    fireEvent.input(field, { target: { value: '42' } })
+    fireEvent.blur(field)
+    fireEvent.click(screen.getByRole('button', { name: /42 ft/ }))
+    expect(at('line.length')).toBe('42 ft')
+    expect(field.value).toBe('42 ft')
+  })
+
+  test('says back what was understood when it is not what stands there', () => {
+    fireEvent.input(lengthField(), { target: { value: '8.5 m' } })
+    expect(screen.getByText(/^= 27 ft/)).toBeTruthy()
+  })
+
+  test('a decimal foot is echoed in feet and inches', () => {
+    fireEvent.input(lengthField(), { target: { value: '4.6 ft' } })
+    expect(screen.getByText(/4 ft 7-1\/4 in, not 4.*6/)).toBeTruthy()
+  })
+
+  test('the unit a label implies is written into the file', () => {
+    render(
+      <QuantityField
+        model={model}
+        path="air.compressor.freeAirDelivery"
+        label="Compressor"
+        kind="volumeFlow"
+        impliedUnit="cfm"
+      />,
+    )
+    fireEvent.input(screen.getByLabelText('Compressor'), { target: { value: '375' } })
+    fireEvent.blur(screen.getByLabelText('Compressor'))
+    expect(at('air.compressor.freeAirDelivery')).toBe('375 cfm')
+  })
+})
+
+describe('a pipe note', () => {
+  const noteField = () => {
+    render(<PipeNoteField model={model} path="pipes.0" label="Pipe" />)
+    return screen.getByLabelText<HTMLInputElement>('Pipe')
+  }
+
+  test('is understood into system, size and wall', () => {
+    fireEvent.input(noteField(), { target: { value: '1" CTS SDR 9' } })
+    expect(valueAt(model.document.value, 'pipes.0')).toMatchObject({ system: 'pe-cts', size: '1', sdr: 9 })
+    expect(at('pipes.0.wall')).toBe('')
+    expect(model.answers.value.state).toBe('current')
+  })
+
+  test('an outside diameter alone keeps every digit', () => {
+    fireEvent.input(noteField(), { target: { value: '1.315 in OD' } })
+    expect(at('pipes.0.outsideDiameter')).toBe('1.315 in')
+    expect(at('pipes.0.system')).toBe('')
+    expect(model.answers.value.state).toBe('current')
+  })
+
+  test('one that may be two pipes is asked about, and the pipe in hand stays', () => {
+    const field = noteField()
+    fireEvent.input(field, { target: { value: '1 in PE' } })
+    fireEvent.blur(field)
+    expect(at('pipes.0.system')).toBe('copper-b88')
+    expect(field.value).toBe('1 in PE')
+    expect(screen.getAllByRole('button').length).toBeGreaterThan(1)
+  })
+})
+
+describe('lines crossed', () => {
+  const codes = () =>
+    model.answers.value.state === 'current' ? model.answers.value.plan.release.reasons.map((r) => r.code) : []
+
+  test('silence, a list, and "none here" are three different things', () => {
+    render(<LinesPanel model={model} />)
+    expect(codes()).toContain('lines-not-asked')
+    fireEvent.click(screen.getByLabelText('Asked: none here'))
+    expect(model.issues.value.map((issue) => issue.path)).toContain('utilitiesAsked.by')
+    fireEvent.input(screen.getByLabelText('Who said so'), { target: { value: 'T. Marsh' } })
+    model.set('utilitiesAsked.on', '2026-11-23')
+    expect(codes()).not.toContain('lines-not-asked')
+    fireEvent.click(screen.getByLabelText('Nobody has been asked yet'))
+    expect(codes()).toContain('lines-not-asked')
+  })
+
+  test('what one choice held comes back when it is chosen again', () => {
+    render(<LinesPanel model={model} />)
+    fireEvent.click(screen.getByLabelText('Listed below'))
+    fireEvent.input(screen.getByLabelText('Crosses at station'), { target: { value: '12 ft' } })
+    fireEvent.click(screen.getByLabelText('Nobody has been asked yet'))
+    expect(valueAt(model.document.value, 'utilities')).toBeUndefined()
+    fireEvent.click(screen.getByLabelText('Listed below'))
+    expect(screen.getByLabelText<HTMLInputElement>('Crosses at station').value).toBe('12 ft')
+  })
+
+  test('a depth without its datum is asked about', () => {
+    model.set('utilities', [{ kind: 'gas', station: '12 ft', depth: '30 in', evidence: 'marked' }])
+    render(<LinesPanel model={model} />)
+    expect(model.issues.value.map((issue) => issue.path)).toContain('utilities.0.depthTo')
+    const row = screen.getByRole('group', { name: 'Line 1' })
+    fireEvent.click(within(row).getByRole('button', { name: /top/ }))
+    expect(at('utilities.0.depthTo')).toBe('top')
+  })
+})
