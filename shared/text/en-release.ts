@@ -28,6 +28,8 @@ export const EN_RELEASE = {
     'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Not enough: it wants {wantedM:tapeUp}. Go deeper or use a smaller tool; the permit’s figure replaces ours.',
   'cover-check':
     'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Thin: {wantedM:tapeUp} is usual. Take photos before, and watch the surface while the tool runs.',
+  'grade-not-given':
+    'This pipe is laid to a grade and none is given. Enter the fall it needs, like 1/4 in per ft.',
   'footing-not-known':
     'The bore ends at a wall and nobody has given the depth of its footing. Measure it or take it off the drawings, and enter it with the wall.',
   'bore-at-footing':

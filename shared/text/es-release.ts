@@ -32,6 +32,8 @@ export const ES_RELEASE = {
     'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. No alcanza: se piden {wantedM:tapeUp}. Baje más o use un topo menor; la cifra del permiso sustituye a la nuestra.',
   'cover-check':
     'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. Es poco: lo usual son {wantedM:tapeUp}. Tome fotos antes y vigile la superficie mientras trabaja el topo.',
+  'grade-not-given':
+    'Este tubo se coloca con pendiente y no se dio ninguna. Anote la caída que necesita, por ejemplo 1/4 in por ft.',
   'footing-not-known':
     'La perforación termina en un muro y nadie ha dado la profundidad de su zapata. Mídala o tómela de los planos, y anótela con el muro.',
   'bore-at-footing':

@@ -17,12 +17,13 @@ type CoverRule = {
 export const COVER_RULES: Readonly<Record<OverKind, CoverRule>> = {
   lawn: { holdBelowD: 3, checkBelowD: 5, source: 'CommonPractice' },
   ditch: { holdBelowD: 3, checkBelowD: 5, source: 'CommonPractice' },
-  other: { holdBelowD: 3, checkBelowD: 5, source: 'CommonPractice' },
   walk: { holdBelowD: 5, checkBelowD: 10, source: 'CommonPractice' },
   drive: { holdBelowD: 5, checkBelowD: 10, source: 'CommonPractice' },
   pavers: { holdBelowD: 10, checkBelowD: 12, source: 'CommonPractice' },
   slab: { holdBelowD: 10, checkBelowD: 12, source: 'CommonPractice' },
   road: { holdBelowD: 10, checkBelowD: 12, source: 'CommonPractice' },
+  /** Nobody has said what it is: the strictest rule. */
+  other: { holdBelowD: 10, checkBelowD: 12, source: 'CommonPractice' },
 }
 
 type Cover = Pick<BorePart, 'coverM' | 'coverRatio' | 'coverAtM' | 'coverByReach'>
@@ -46,9 +47,13 @@ function leastCover(
   return { atM, coverM }
 }
 
-/** Ground over the bore that no reach describes is taken as lawn: the mildest rule, and no promise about paving. */
+/**
+ * Between the reaches somebody described lies lawn; where nobody described any, nobody knows what is over the bore, and
+ * leaving `over` out of a file must not make its rule milder.
+ */
 function withGapsAsLawn(line: BoreLine): { fromM: number; toM: number; kind: OverKind }[] {
   const reaches = [...line.reaches].sort((a, b) => a.fromM - b.fromM)
+  if (reaches.length === 0) return [{ fromM: 0, toM: line.lengthM, kind: 'other' }]
   const all: { fromM: number; toM: number; kind: OverKind }[] = []
   let atM = 0
   for (const reach of reaches) {

@@ -84,6 +84,12 @@ function lineReasons({ input, clearances }: ReleaseFacts): ReleaseReason[] {
   return found
 }
 
+/** Sewer pipe is laid to a grade; one nobody gave is a fact that is missing, not a line without grade. */
+function gradeReasons({ input }: ReleaseFacts): ReleaseReason[] {
+  const isGravity = input.pipes.some((pipe) => pipe.system === 'pvc-sewer')
+  return isGravity && input.grade === null ? [reason('missing', 'grade-not-given')] : []
+}
+
 function coverReasons({ bore }: ReleaseFacts): ReleaseReason[] {
   return bore.coverByReach.flatMap((reach) => {
     const values = {
@@ -162,6 +168,7 @@ export function releasePart(facts: ReleaseFacts): ReleasePart {
     ...lineReasons(facts),
     ...coverReasons(facts),
     ...wallReasons(facts),
+    ...gradeReasons(facts),
     ...askedReasons(facts),
     ...adviceReasons(facts),
   ]
