@@ -3,6 +3,7 @@ export const ANSWERS = {
   heading: 'The answers',
   waiting: 'No answers yet: fill in what is named below.',
   former: 'From the last complete entry. What stands in the form now cannot be planned:',
+  formerInBrief: 'Last complete entry:',
   broken:
     'This is our mistake, not yours: the crossing could not be worked out. Nothing you typed is lost; save it as a file.',
   toAnswers: 'Answers',

@@ -39,7 +39,7 @@ export function RunSummary({ run }: { readonly run: Run }) {
       {run.state === 'running' && WORKINGS.running}
       {run.state === 'ran' && (
         <>
-          <StatusMark shape={run.run.failed === 0 ? 'note' : 'stop'} />{' '}
+          <StatusMark shape={run.run.failed === 0 ? 'good' : 'stop'} />{' '}
           {WORKINGS.ran(run.run.passed, run.run.failed)}
         </>
       )}
@@ -61,7 +61,7 @@ const rowOf = (check: CheckResult) => ({
     `${numberText(check.computed)} ${check.unit}`,
     check.tolerance === null ? '' : `${numberText(check.tolerance)} ${check.unit}`,
     <span key="verdict" class={`verdict-word verdict-${check.pass ? 'ok' : 'hold'}`}>
-      <StatusMark shape={check.pass ? 'note' : 'stop'} />
+      <StatusMark shape={check.pass ? 'good' : 'stop'} />
       {verdictOf(check)}
     </span>,
   ],

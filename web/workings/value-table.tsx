@@ -10,7 +10,7 @@ export function ValueTable({ heading, values }: Props) {
         {values.map(({ name, words, value }) => (
           <tr key={name}>
             <th scope="row">
-              <code>{name}</code> {words}
+              {words === '' ? name : <code>{name}</code>} {words}
             </th>
             <td>{value}</td>
           </tr>

@@ -26,9 +26,9 @@ function RelationCard({ relation, isAsked }: { readonly relation: AnyRelation; r
               {WORKINGS.remarks}: {relation.remarks}
             </p>
           )}
-          <h3>{WORKINGS.try}</h3>
+          <h2>{WORKINGS.try}</h2>
           <RelationForm relation={relation} />
-          <h3>{WORKINGS.checks}</h3>
+          <h2>{WORKINGS.checks}</h2>
           <RelationChecks relation={relation} />
           <SourceList heading={WORKINGS.sources} sources={relation.sources} />
         </>

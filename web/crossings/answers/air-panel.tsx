@@ -10,7 +10,7 @@ import { StatusMark } from './status-mark.tsx'
 
 const W = ANSWERS.air
 const POINT = { relations: ['air-operating-point', 'hose-friction-loss', 'compressor-delivery'] }
-const FLAG_SHAPES = { low: 'stop', weak: 'look', good: 'note', high: 'look' } as const
+const FLAG_SHAPES = { low: 'stop', weak: 'look', good: 'good', high: 'look' } as const
 
 export function AirAnswer({ plan: { air } }: { readonly plan: Plan }) {
   return (

@@ -10,7 +10,7 @@ import { Figure } from './figure.tsx'
 import { StatusMark } from './status-mark.tsx'
 
 const W = ANSWERS.bore
-const VERDICT_SHAPES = { ok: 'note', check: 'look', hold: 'stop' } as const
+const VERDICT_SHAPES = { ok: 'good', check: 'look', hold: 'stop' } as const
 
 export function BorePanel({ plan: { bore } }: { readonly plan: Plan }) {
   const fit = { relations: ['oversize-ratio', 'bundle-diameter', 'annulus-volume'] }

@@ -8,10 +8,14 @@ import { StatusWord } from './release-panel.tsx'
 export function VerdictLine({ model }: { readonly model: CrossingModel }) {
   const answers = model.answers.value
   if (answers.state === 'none') return null
+  const isFormer = answers.state === 'former'
   return (
-    <div class={answers.state === 'former' ? 'verdict former' : 'verdict'} role="status">
+    <div class={isFormer ? 'verdict former' : 'verdict'} role="status">
       <StatusWord status={answers.plan.release.status} />
-      <p>{verdictSentence(answers.plan, say.value)}</p>
+      <p>
+        {isFormer && `${ANSWERS.formerInBrief} `}
+        {verdictSentence(answers.plan, say.value)}
+      </p>
       <a class="to-answers" href="#answers-heading">
         {ANSWERS.toAnswers}
       </a>

@@ -1,0 +1,167 @@
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { type Site, startSite } from './running-site.ts'
+
+const WAIT_MS = 60_000
+const DEMO = 'Juniper Street 8, short-side water'
+const DESK = { viewport: { width: 1280, height: 900 } }
+const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true }
+
+let site: Site
+beforeAll(async () => {
+  site = await startSite()
+}, WAIT_MS)
+afterAll(async () => site?.end(), WAIT_MS)
+
+/** The row of days for a time, good day to bad. */
+const hammering = (page: Page) => page.getByRole('row', { name: /^Hammering time/ })
+const verdict = (page: Page) => page.locator('.verdict')
+
+async function openCrossing(options: Parameters<Site['open']>[0]): Promise<Page> {
+  const page = await site.open(options)
+  await page.goto(site.address)
+  // The last part to arrive: from here on nothing more is fetched.
+  await page.getByRole('heading', { name: 'Assumed' }).waitFor()
+  return page
+}
+
+async function openDemo(page: Page): Promise<void> {
+  const choice = page.getByLabel('A crossing of the invented town')
+  await choice.locator('option', { hasText: DEMO }).waitFor({ state: 'attached' })
+  await choice.selectOption({ label: DEMO })
+  await page.getByRole('heading', { level: 1, name: DEMO }).waitFor()
+}
+
+async function changedFrom(page: Page, before: string | null): Promise<string | null> {
+  await expect.poll(() => hammering(page).textContent(), { timeout: WAIT_MS }).not.toBe(before)
+  return hammering(page).textContent()
+}
+
+const sidewaysScroll = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+
+describe.each([
+  ['desk', DESK],
+  ['phone', PHONE],
+])('the crossing page at a %s', (_where, options) => {
+  test('a demo crossing opens, and another hose moves the hammering time at once, and back', async () => {
+    const page = await openCrossing(options)
+    await openDemo(page)
+    expect(await verdict(page).textContent()).toMatch(/hold|check/i)
+    const wide = await hammering(page).textContent()
+    await page.getByLabel('Hose bore (inside)').fill('1/4 in')
+    const narrow = await changedFrom(page, wide)
+    await page.getByLabel('Hose bore (inside)').fill('3/4 in')
+    expect(await changedFrom(page, narrow)).toBe(wide)
+    await page.context().close()
+  })
+
+  test('wrong input is answered with a sentence, kept as typed, and the last good answers stay', async () => {
+    const page = await openCrossing(options)
+    const before = await hammering(page).textContent()
+    const length = page.getByLabel('Length, face to face')
+    await length.fill('28 cubits')
+    await length.press('Tab')
+    await page.locator('#field-line-length-issues').getByText('28 cubits').waitFor()
+    expect(await length.inputValue()).toBe('28 cubits')
+    expect(await length.getAttribute('aria-invalid')).toBe('true')
+    await page.getByText('From the last complete entry').waitFor()
+    expect(await hammering(page).textContent()).toBe(before)
+    await page.reload()
+    expect(await page.getByLabel('Length, face to face').inputValue()).toBe('28 cubits')
+    await page.context().close()
+  })
+
+  test('lines taken away are a hold, whatever was said before', async () => {
+    const page = await openCrossing(options)
+    await openDemo(page)
+    await page.getByLabel('Nobody has been asked yet').check()
+    await verdict(page).getByText('Hold').waitFor()
+    await page.getByText('Nobody has said what lies in the ground here').waitFor()
+    await page.context().close()
+  })
+
+  test('a figure opens its working with sources, by keyboard, and gives the focus back', async () => {
+    const page = await openCrossing(options)
+    const figure = page.getByRole('button', { name: /^At the tool/ })
+    await figure.focus()
+    await figure.press('Enter')
+    const dialog = page.getByRole('dialog')
+    await dialog.getByText('Sources').first().waitFor()
+    expect(await dialog.getByText('air-operating-point').count()).toBeGreaterThan(0)
+    await page.keyboard.press('Escape')
+    await dialog.waitFor({ state: 'hidden' })
+    expect(await figure.evaluate((button) => button === document.activeElement)).toBe(true)
+    await page.context().close()
+  })
+
+  test('goes on answering when the signal is gone, workings too', async () => {
+    const page = await openCrossing(options)
+    const before = await hammering(page).textContent()
+    await page.context().setOffline(true)
+    await page.getByLabel('Length, face to face').fill('40 ft')
+    await changedFrom(page, before)
+    await page.getByRole('button', { name: /^At the tool/ }).click()
+    await page.getByRole('dialog').getByText('Sources').first().waitFor()
+    await page.context().close()
+  })
+})
+
+test('answers are shown in the units chosen, and the choice is remembered', async () => {
+  const page = await openCrossing(DESK)
+  await page.getByLabel('SI', { exact: true }).check()
+  await page.getByRole('button', { name: /^At the tool.*bar/ }).waitFor()
+  await page.reload()
+  await page.getByRole('button', { name: /^At the tool.*bar/ }).waitFor()
+  await page.context().close()
+})
+
+test('a line given by positions is drawn on a plain grid, with nothing fetched from elsewhere', async () => {
+  const page = await openCrossing(DESK)
+  await page.getByLabel('positions of the pits').check()
+  await page.getByLabel('Launch, longitude in degrees').fill('-78.1')
+  await page.getByLabel('Launch, latitude in degrees').fill('38.2')
+  await page.getByLabel('Reception, longitude in degrees').fill('-78.0999')
+  await page.getByLabel('Reception, latitude in degrees').fill('38.2')
+  await page.getByRole('region', { name: 'Map of the line between the pits' }).waitFor()
+  await page.getByLabel('its length').check()
+  expect(await page.getByLabel('Length, face to face').inputValue()).toBe('28 ft')
+  await page.context().close()
+})
+
+test('a crossing is saved as a file and opened again, word for word', async () => {
+  const page = await openCrossing(DESK)
+  await page.getByLabel('Length, face to face').fill("27'6")
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save as a file' }).click()
+  const path = await (await download).path()
+  await page.getByRole('button', { name: 'Fibre drop' }).click()
+  await page.getByLabel('Open a file').setInputFiles(path)
+  await page.getByRole('heading', { level: 1, name: 'Short-side water service' }).waitFor()
+  expect(await page.getByLabel('Length, face to face').inputValue()).toBe("27'6")
+  await page.context().close()
+})
+
+test('nothing scrolls sideways on the narrowest screen', async () => {
+  const page = await openCrossing({ viewport: { width: 320, height: 700 } })
+  expect(await sidewaysScroll(page)).toBe(0)
+  await page.context().close()
+})
+
+describe.each(['light', 'dark'] as const)('axe, %s', (colorScheme) => {
+  test.each([
+    ['desk', DESK],
+    ['phone', PHONE],
+  ])('finds nothing on the crossing page at a %s', async (_where, options) => {
+    const page = await openCrossing({ ...options, colorScheme })
+    for (const folded of await page.locator('details > summary').all()) await folded.click()
+    const length = page.getByLabel('Length, face to face')
+    await length.fill('28')
+    await length.press('Tab')
+    await page.locator('#field-line-length-issues .issue').waitFor()
+    const { violations } = await new AxeBuilder({ page }).analyze()
+    expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.target.join(' ')}`)).toEqual([])
+    await page.context().close()
+  })
+})
