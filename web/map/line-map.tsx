@@ -42,9 +42,11 @@ export function LineMap({ launch, reception }: Props) {
       new Polyline([[...from], [...to]], { className: 'map-bore', weight: 4 }),
       new CircleMarker([...from], { className: 'map-launch', radius: 9 }).bindTooltip(FORM.map.launch, {
         permanent: true,
+        direction: launchLatitude > receptionLatitude ? 'top' : 'bottom',
       }),
       new CircleMarker([...to], { className: 'map-reception', radius: 9 }).bindTooltip(FORM.map.reception, {
         permanent: true,
+        direction: launchLatitude > receptionLatitude ? 'bottom' : 'top',
       }),
     ]
     for (const layer of layers) layer.addTo(map)

@@ -6,7 +6,7 @@ export const ANSWERS = {
   formerInBrief: 'Last complete entry:',
   broken:
     'This is our mistake, not yours: the crossing could not be worked out. Nothing you typed is lost; save it as a file.',
-  toAnswers: 'Answers',
+  toAnswers: 'To the answers',
   openHint: 'Tap a figure to see the math.',
   release: {
     heading: 'Release',

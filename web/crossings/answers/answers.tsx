@@ -2,6 +2,7 @@ import { useSignalEffect } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
 import { useEffect, useErrorBoundary, useState } from 'preact/hooks'
 import type { Issue } from '../../../shared/core/outcome.ts'
+import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { issueSentence } from '../../../shared/text/issue-sentences.ts'
 import { verdictSentence } from '../../../shared/text/verdict-sentence.ts'
@@ -48,7 +49,7 @@ function LaterParts({ plan }: { readonly plan: Plan }) {
   return Further === null ? null : <Further plan={plan} />
 }
 
-function Parts({ plan }: { readonly plan: Plan }) {
+function Parts({ plan, input }: { readonly plan: Plan; readonly input: CrossingInput }) {
   return (
     <>
       <p class="verdict-whole">{verdictSentence(plan, say.value)}</p>
@@ -56,6 +57,7 @@ function Parts({ plan }: { readonly plan: Plan }) {
       <ReleasePanel plan={plan} />
       <TimePanel plan={plan} />
       <AirAnswer plan={plan} />
+      <MapPanel input={input} />
       <LaterParts plan={plan} />
     </>
   )
@@ -89,8 +91,7 @@ function Current({ model }: Props) {
           <Problems issues={answers.issues} />
         </div>
       )}
-      <MapPanel input={answers.input} />
-      <Parts plan={answers.plan} />
+      <Parts plan={answers.plan} input={answers.input} />
     </>
   )
 }
