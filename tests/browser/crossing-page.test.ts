@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs'
+import { gzipSync } from 'node:zlib'
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
@@ -147,6 +149,15 @@ test('nothing scrolls sideways on the narrowest screen', async () => {
   const page = await openCrossing({ viewport: { width: 320, height: 700 } })
   expect(await sidewaysScroll(page)).toBe(0)
   await page.context().close()
+})
+
+test('what the first screen needs is under 150 kB on the wire', () => {
+  const folder = new URL('../../dist/web/', import.meta.url)
+  const page = readFileSync(new URL('index.html', folder), 'utf8')
+  const scripts = [...page.matchAll(/(?:src|href)="\/(assets\/[^"]+\.js)"/g)].map(([, path]) => path ?? '')
+  expect(scripts.length).toBeGreaterThan(0)
+  const bytes = scripts.map((path) => gzipSync(readFileSync(new URL(path, folder))).length)
+  expect(bytes.reduce((sum, each) => sum + each, 0)).toBeLessThan(150_000)
 })
 
 describe.each(['light', 'dark'] as const)('axe, %s', (colorScheme) => {

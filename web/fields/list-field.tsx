@@ -21,17 +21,18 @@ type Props = {
 export function ListField({ model, path, noun, addWords, fresh, least = 0, row }: Props) {
   const items = listAt(model.document.value, path)
   const opened = model.opened.value
+  // One that always is there needs no number to be told from others.
+  const isAlone = items.length === 1 && least === 1
   const remove = (place: number) => {
     const left = items.filter((_each, at) => at !== place)
     model.set(path, left.length === 0 ? undefined : left)
-    // What stands in the rows below moves up: the fields forget half-typed text with the list.
   }
   return (
     <div class="list">
       {items.map((item, place) => (
-        // Rows have no name of their own; their place and the list's length tell them apart.
+        // Rows have no name of their own. With the length in it, rows that move up forget half-typed text.
         <fieldset key={`${opened} ${items.length} ${place}`} class="row">
-          <legend>{items.length > 1 || least === 0 ? `${noun} ${place + 1}` : noun}</legend>
+          <legend class={isAlone ? 'unseen' : undefined}>{`${noun} ${place + 1}`}</legend>
           <div class="fields">{row(`${path}.${place}`, place)}</div>
           <IssueNotes
             id={`${fieldId(path)}-${place}-issues`}
