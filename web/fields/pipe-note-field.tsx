@@ -32,7 +32,7 @@ function changesFrom(
 }
 
 /** The pipe the file holds, in words. */
-export function pipeInWords(document: JsonObject, path: Path): string {
+function pipeInWords(document: JsonObject, path: Path): string {
   const at = (key: string) => textAt(document, `${path}.${key}`)
   const system = PIPE_SYSTEMS.find(({ id }) => id === at('system'))
   const size = at('size') || at('outsideDiameter')

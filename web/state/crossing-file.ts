@@ -5,7 +5,7 @@ export const readCrossingFile = async (file: Blob): Promise<JsonObject | null> =
   parseObject((await file.text()).replace(/^\uFEFF/, ''))
 
 /** The name of a file for a crossing: letters and numbers of its name. */
-export function fileNameOf(document: JsonObject): string {
+function fileNameOf(document: JsonObject): string {
   const name = typeof document.name === 'string' ? document.name : ''
   const plain = name
     .toLowerCase()

@@ -8,7 +8,7 @@ import { type Path, withValue } from './document-path.ts'
 import type { Json, JsonObject } from './json.ts'
 
 /** `former`: the form cannot be planned as it stands, and the plan is of the last entry that could. */
-export type Answers =
+type Answers =
   | { readonly state: 'current'; readonly plan: Plan; readonly input: CrossingInput }
   | {
       readonly state: 'former'

@@ -36,7 +36,7 @@ export const FORM = {
     gradeHint: 'only for a gravity line: 1/4" per ft, 2 %',
     launchEnd: 'At the launch end',
     receptionEnd: 'At the reception end',
-    endUnsaid: 'a pit, unless said otherwise',
+    endUnsaid: 'pit (our default)',
     thickness: 'Wall thickness',
     footing: 'Depth of the footing',
     shots: 'Shots',

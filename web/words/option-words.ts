@@ -139,6 +139,3 @@ export const ANSWERS_OF_OWNERS: readonly string[] = [
   'exposed',
   'met-on-site',
 ]
-
-export const wordsOf = (options: readonly Option[], value: string): string =>
-  options.find(([each]) => each === value)?.[1] ?? value

@@ -13,6 +13,7 @@ import { ANSWERS } from '../../words/answer-words.ts'
 import { wordsOfDottedName } from '../../words/dotted-name.ts'
 import { AirAnswer } from './air-panel.tsx'
 import { MapPanel } from './map-panel.tsx'
+import { RecordedRelations, relationsOf } from './recorded-relations.ts'
 import { ReleasePanel } from './release-panel.tsx'
 import { TimePanel } from './time-panel.tsx'
 
@@ -51,7 +52,7 @@ function LaterParts({ plan }: { readonly plan: Plan }) {
 
 function Parts({ plan, input }: { readonly plan: Plan; readonly input: CrossingInput }) {
   return (
-    <>
+    <RecordedRelations.Provider value={relationsOf(plan)}>
       <p class="verdict-whole">{verdictSentence(plan, say.value)}</p>
       <p class="fine">{ANSWERS.openHint}</p>
       <ReleasePanel plan={plan} />
@@ -59,7 +60,7 @@ function Parts({ plan, input }: { readonly plan: Plan; readonly input: CrossingI
       <AirAnswer plan={plan} />
       <MapPanel input={input} />
       <LaterParts plan={plan} />
-    </>
+    </RecordedRelations.Provider>
   )
 }
 

@@ -1,3 +1,5 @@
+import { useContext } from 'preact/hooks'
+import { RecordedRelations } from './recorded-relations.ts'
 import { showWorking, type WorkingOf } from './working-shown.ts'
 
 type Props = {
@@ -16,7 +18,9 @@ export function Figure({ label, value, note, working }: Props) {
       {note && <span class="figure-note">{note}</span>}
     </>
   )
-  if (working === undefined) return <div class="figure">{body}</div>
+  const recorded = useContext(RecordedRelations)
+  if (working === undefined || !working.relations.some((id) => recorded.has(id)))
+    return <div class="figure">{body}</div>
   return (
     <button type="button" class="figure" onClick={() => showWorking({ label, value, ...working })}>
       {body}
