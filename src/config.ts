@@ -19,6 +19,8 @@ const unset = (value: string | undefined) => (value === '' ? undefined : value)
 export type ServerConfig = {
   readonly port: number
   readonly host: string
+  /** Names it is reached by besides `host` and this machine's own, as behind a proxy. */
+  readonly names: readonly string[]
   readonly dataFolder: string
   readonly demo: boolean
   readonly webRoot: string
@@ -50,6 +52,7 @@ export function serverConfig(
     config: {
       port: parsedPort.data,
       host: options.host ?? unset(environment.UNDERLANE_HOST) ?? DEFAULT_HOST,
+      names: (unset(environment.UNDERLANE_NAMES) ?? '').split(/[\s,]+/).filter((name) => name !== ''),
       dataFolder: data === undefined ? join(folders.root, 'data') : resolve(folders.working, data),
       demo: options.empty !== true,
       webRoot: join(folders.root, 'dist', 'web'),

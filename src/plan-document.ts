@@ -4,6 +4,7 @@ import { ENGINE_VERSION, TABLES_VERSION } from '../shared/core/engine-version.ts
 import { done, type Outcome } from '../shared/core/outcome.ts'
 import type { Plan } from '../shared/core/plan/plan.ts'
 import { planCrossing } from '../shared/core/plan/plan-crossing.ts'
+import { canonicalJson } from './canonical-json.ts'
 
 /** The result as it leaves the program: `plan --json` and POST /api/plans give the same document. */
 export type PlanDocument = {
@@ -14,15 +15,6 @@ export type PlanDocument = {
   readonly tables: string
   readonly name: string
 } & Plan
-
-/** JSON with its keys in order and no spaces: two files that say the same give the same text. */
-export function canonicalJson(value: unknown): string {
-  return JSON.stringify(value, (_key, inner: unknown) =>
-    inner !== null && typeof inner === 'object' && !Array.isArray(inner)
-      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)))
-      : inner,
-  )
-}
 
 /** Plans a crossing file given as parsed JSON. */
 export function planDocument(given: unknown): Outcome<PlanDocument> {

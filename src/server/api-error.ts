@@ -1,3 +1,4 @@
+import type { HttpBindings } from '@hono/node-server'
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
@@ -7,19 +8,31 @@ import { StoreError } from '../store/store-error.ts'
 import { languageOf } from './language.ts'
 
 /** What every route may count on. */
-export type AppEnv = { Variables: { requestId: string } }
+export type AppEnv = { Bindings: Partial<HttpBindings>; Variables: { requestId: string } }
 
 export type ApiErrorCode =
   | 'bad-json'
   | 'bad-request'
   | 'body-too-large'
+  | 'conflict'
+  | 'foreign-host'
+  | 'foreign-origin'
+  | 'gone'
   | 'internal'
+  | 'key-reused'
   | 'not-found'
   | 'not-json'
+  | 'precondition-required'
   | 'refused'
   | 'store-unavailable'
 
 /** The one shape of an error, whatever went wrong. */
+export const errorBody = (c: Context<AppEnv>, code: ApiErrorCode, issues: readonly Issue[] = []) => ({
+  code,
+  requestId: c.get('requestId'),
+  issues: issuesWithText(issues, languageOf(c)),
+})
+
 export function refuse(
   c: Context<AppEnv>,
   status: ContentfulStatusCode,
@@ -27,10 +40,7 @@ export function refuse(
   issues: readonly Issue[] = [],
 ) {
   c.header('Cache-Control', 'no-store')
-  return c.json(
-    { code, requestId: c.get('requestId'), issues: issuesWithText(issues, languageOf(c)) },
-    status,
-  )
+  return c.json(errorBody(c, code, issues), status)
 }
 
 /** The one place a thrown error becomes an answer: detail goes to the log, not to the client. */

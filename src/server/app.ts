@@ -5,6 +5,7 @@ import { secureHeaders } from 'hono/secure-headers'
 import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
 import type { Stores } from '../store/open-store.ts'
 import { type AppEnv, mapErrors, refuse } from './api-error.ts'
+import { hostRule, ownHostOnly } from './own-host.ts'
 import { crossingRoutes } from './routes/crossing-routes.ts'
 import { planRoutes } from './routes/plan-routes.ts'
 import { relationRoutes } from './routes/relation-routes.ts'
@@ -15,6 +16,9 @@ export type AppDependencies = {
   readonly store: Stores
   /** Absolute path of the built pages. */
   readonly webRoot: string
+  /** What this server is called, besides the names of the machine itself. */
+  readonly hosts: readonly string[]
+  readonly now: () => Date
   /** One line for whoever runs the server. */
   readonly log: (line: string) => void
 }
@@ -40,7 +44,7 @@ const headers = () =>
     strictTransportSecurity: false,
   })
 
-function apiRoutes({ store }: AppDependencies) {
+function apiRoutes({ store, now }: AppDependencies) {
   return new Hono<AppEnv>()
     .use('*', async (c, next) => {
       await next()
@@ -53,7 +57,7 @@ function apiRoutes({ store }: AppDependencies) {
     .route('/plans', planRoutes())
     .route('/schemas', schemaRoutes())
     .route('/relations', relationRoutes())
-    .route('/crossings', crossingRoutes(store.crossings))
+    .route('/crossings', crossingRoutes(store.crossings, now))
     .all('*', (c) => refuse(c, 404, 'not-found'))
 }
 
@@ -62,6 +66,7 @@ export function buildApp(dependencies: AppDependencies) {
   return new Hono<AppEnv>()
     .use('*', requestId())
     .use('*', headers())
+    .use('*', ownHostOnly(hostRule(dependencies.hosts)))
     .use('*', compress())
     .onError(mapErrors(dependencies.log))
     .notFound((c) => refuse(c, 404, 'not-found'))

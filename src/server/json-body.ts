@@ -1,6 +1,7 @@
 import type { Context } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { type AppEnv, refuse } from './api-error.ts'
+import { shapeProblems } from './json-shape.ts'
 
 /** A crossing file is a few kilobytes; a megabyte is somebody's mistake. */
 const MOST_BYTES = 1024 * 1024
@@ -39,6 +40,8 @@ export async function jsonBody(
   const text = await c.req.text()
   try {
     const value: unknown = JSON.parse(text)
+    const problems = shapeProblems(value)
+    if (problems.length > 0) return { ok: false, answer: refuse(c, 422, 'refused', problems) }
     return { ok: true, value }
   } catch (error) {
     if (!(error instanceof SyntaxError)) throw error

@@ -44,7 +44,13 @@ export function startSentence(error: unknown, config: ServerConfig): string | nu
 }
 
 function listenOn(config: ServerConfig, store: OpenStore, log: (line: string) => void): Promise<ServerType> {
-  const app = buildApp({ store, webRoot: config.webRoot, log })
+  const app = buildApp({
+    store,
+    webRoot: config.webRoot,
+    hosts: [config.host, ...config.names],
+    now: () => new Date(),
+    log,
+  })
   return new Promise((resolve, reject) => {
     const server = listen({ fetch: app.fetch, port: config.port, hostname: config.host }, () =>
       resolve(server),

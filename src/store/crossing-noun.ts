@@ -1,6 +1,5 @@
 import { z } from 'zod'
 import type { Noun } from './noun.ts'
-import type { CrossingKeys } from './tables.ts'
 
 /**
  * A crossing file as it was given. Only the name is looked at here: the file is parsed in full where it is planned,
@@ -9,9 +8,15 @@ import type { CrossingKeys } from './tables.ts'
 const crossingDocument = z.looseObject({ name: z.string() })
 export type CrossingDocument = z.infer<typeof crossingDocument>
 
-export const CROSSING: Noun<CrossingDocument, CrossingKeys> = {
+/** The very object that was given: zod would put the keys it knows first. */
+function readCrossing(given: unknown): CrossingDocument {
+  crossingDocument.parse(given)
+  return given as CrossingDocument
+}
+
+export const CROSSING: Noun<CrossingDocument> = {
   table: 'crossing',
   format: 'underlane/crossing@1',
-  keys: (document) => ({ name: document.name }),
-  read: (document) => crossingDocument.parse(document),
+  nameOf: (document) => document.name,
+  read: readCrossing,
 }

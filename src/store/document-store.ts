@@ -1,106 +1,111 @@
-import type { Kysely, Transaction } from 'kysely'
-import type { Act, Inserted, Noun, Page, PageRequest, Store, Stored } from './noun.ts'
-import { recordRevision } from './revisions.ts'
-import type { CrossingKeys, FixedColumns, Tables } from './tables.ts'
+import type { Kysely } from 'kysely'
+import { type ChangeContext, insertOne, removeOne, replaceOne, restoreOne, tableOf } from './changes.ts'
+import type { Act, Changed, ListRequest, Noun, PageRequest, Store } from './noun.ts'
+import { KeyReused } from './revisions.ts'
+import { LISTED, listedFrom, revisionFrom, STORED, storedFrom } from './rows.ts'
+import type { Tables } from './tables.ts'
 
-const FIXED = ['id', 'version', 'format', 'updated_at', 'deleted_at', 'demo', 'document'] as const
+/** Tells the world's errors, which the driver throws in its own way, from ours. */
+type WorldError = (error: unknown) => unknown
 
-const storedFrom = <Document>(
-  row: FixedColumns,
-  readDocument: (given: unknown) => Document,
-): Stored<Document> => ({
-  id: row.id,
-  version: row.version,
-  format: row.format,
-  updatedAt: row.updated_at,
-  demo: row.demo === 1,
-  document: readDocument(JSON.parse(row.document)),
-})
-
-type Entry<Document> = { readonly id: string; readonly document: Document; readonly demo: boolean }
-
-/**
- * Adds a row and its line of history; false when the id is taken. It writes before it reads: a transaction that starts by
- * reading cannot wait for another writer.
- */
-async function insertRow<Document>(
-  transaction: Transaction<Tables>,
-  { table, format, keys }: Noun<Document, CrossingKeys>,
-  { id, document, demo }: Entry<Document>,
-  act: Act,
-): Promise<boolean> {
-  const text = JSON.stringify(document)
-  const written = await transaction
-    .insertInto(table)
-    .values({
-      id,
-      version: 1,
-      format,
-      updated_at: act.at.toISOString(),
-      deleted_at: null,
-      demo: demo ? 1 : 0,
-      document: text,
-      ...keys(document),
-    })
-    .onConflict((conflict) => conflict.column('id').doNothing())
-    .executeTakeFirst()
-  if (written.numInsertedOrUpdatedRows === 0n) return false
-  await recordRevision(transaction, { noun: table, id, version: 1, document: text }, act)
-  return true
+/** Asks for one more than wanted, which tells whether another page follows. */
+function pageOf<Row, Item, Cursor>(
+  rows: readonly Row[],
+  limit: number,
+  read: (row: Row) => Item,
+  cursorOf: (item: Item) => Cursor,
+) {
+  const items = rows.slice(0, limit).map(read)
+  const last = items.at(-1)
+  return { items, next: rows.length > limit && last !== undefined ? cursorOf(last) : null }
 }
 
-/** One noun's documents in one table, each change also a line of the revision table. */
+function reading<Document>(database: Kysely<Tables>, noun: Noun<Document>) {
+  const table = tableOf(noun)
+  return {
+    async find(id: string) {
+      const row = await database
+        .selectFrom(table)
+        .select(STORED)
+        .where('id', '=', id)
+        .where('deleted_at', 'is', null)
+        .executeTakeFirst()
+      return row === undefined ? null : storedFrom(row, noun)
+    },
+
+    async list({ after, limit, removed = false }: ListRequest) {
+      let query = database
+        .selectFrom(table)
+        .select(LISTED)
+        .where('deleted_at', removed ? 'is not' : 'is', null)
+      if (after !== null) query = query.where('id', '>', after)
+      const rows = await query
+        .orderBy('id')
+        .limit(limit + 1)
+        .execute()
+      return pageOf(
+        rows,
+        limit,
+        (row) => listedFrom(row, noun),
+        (item) => item.id,
+      )
+    },
+
+    async history(id: string, { after, limit }: PageRequest<number>) {
+      const rows = await database
+        .selectFrom('revision')
+        .selectAll()
+        .where('noun', '=', noun.table)
+        .where('id', '=', id)
+        .where('version', '>', after ?? 0)
+        .orderBy('version')
+        .limit(limit + 1)
+        .execute()
+      return pageOf(
+        rows,
+        limit,
+        (row) => revisionFrom(row, noun),
+        (item) => item.version,
+      )
+    },
+  }
+}
+
+/** One noun's documents in one table; each change, in one transaction, is also a line of the revision table. */
 export function createDocumentStore<Document>(
   database: Kysely<Tables>,
-  noun: Noun<Document, CrossingKeys>,
-  /** Tells the world's errors, which the driver throws in its own way, from ours. */
-  worldError: (error: unknown) => unknown,
+  noun: Noun<Document>,
+  worldError: WorldError,
 ): Store<Document> {
-  const { table } = noun
-
-  const read = (row: FixedColumns) => storedFrom(row, noun.read)
-
   const guarded = <Answer>(work: Promise<Answer>): Promise<Answer> =>
     work.catch((error: unknown) => {
       throw worldError(error)
     })
 
-  return {
-    async find(id) {
-      const query = database
-        .selectFrom(table)
-        .select(FIXED)
-        .where('id', '=', id)
-        .where('deleted_at', 'is', null)
-      const row = await guarded(query.executeTakeFirst())
-      return row === undefined ? null : read(row)
-    },
-
-    async list({ after, limit }: PageRequest): Promise<Page<Stored<Document>>> {
-      let query = database.selectFrom(table).select(FIXED).where('deleted_at', 'is', null)
-      if (after !== null) query = query.where('id', '>', after)
-      // One more than asked for tells whether another page follows.
-      const rows = await guarded(
-        query
-          .orderBy('id')
-          .limit(limit + 1)
-          .execute(),
-      )
-      const items = rows.slice(0, limit).map(read)
-      return { items, next: rows.length > limit ? (items.at(-1)?.id ?? null) : null }
-    },
-
-    insert(entry, act) {
-      const work = database.transaction().execute(async (transaction): Promise<Inserted<Document>> => {
-        const inserted = await insertRow(transaction, noun, entry, act)
-        const row = await transaction
-          .selectFrom(table)
-          .select(FIXED)
-          .where('id', '=', entry.id)
-          .executeTakeFirstOrThrow()
-        return { outcome: inserted ? 'inserted' : 'present', stored: read(row) }
-      })
+  /** The one transaction type: it has the tables and the act, and awaits nothing else. */
+  const changing = <What>(
+    change: (context: ChangeContext<Document>, what: What) => Promise<Changed<Document>>,
+  ) => {
+    return (what: What, act: Act): Promise<Changed<Document>> => {
+      const work = database
+        .transaction()
+        .execute((transaction) => change({ transaction, noun, act }, what))
+        .catch((error: unknown): Changed<Document> => {
+          if (error instanceof KeyReused) return { outcome: 'key-reused' }
+          throw error
+        })
       return guarded(work)
-    },
+    }
+  }
+
+  const { find, list, history } = reading(database, noun)
+  return {
+    find: (id) => guarded(find(id)),
+    list: (page) => guarded(list(page)),
+    history: (id, page) => guarded(history(id, page)),
+    insert: changing(insertOne<Document>),
+    replace: changing(replaceOne<Document>),
+    remove: changing(removeOne<Document>),
+    restore: changing(restoreOne<Document>),
   }
 }

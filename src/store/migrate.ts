@@ -1,11 +1,13 @@
 import { type Kysely, type Migration, Migrator } from 'kysely'
 import { crossingsAndRevisions } from './migrations/0001-crossings-and-revisions.ts'
+import { resultsAndAppendOnlyHistory } from './migrations/0002-results-and-append-only-history.ts'
 import { StoreError } from './store-error.ts'
 import type { Tables } from './tables.ts'
 
 /** In order, by name; one that has been released is never changed, only followed by another. */
 const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-crossings-and-revisions': crossingsAndRevisions,
+  '0002-results-and-append-only-history': resultsAndAppendOnlyHistory,
 }
 
 /** Brings a store up to this version; a store from a newer one is left untouched. */

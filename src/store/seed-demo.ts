@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { planToKeep } from '../plan-to-keep.ts'
 import { CROSSING } from './crossing-noun.ts'
 import type { Stores } from './open-store.ts'
 
@@ -24,8 +25,13 @@ export async function seedDemo(stores: Stores, folder: string, at: Date): Promis
   if (!existsSync(folder)) return
   const files = readdirSync(folder).filter((name) => name.endsWith('.json'))
   for (const file of files.sort()) {
+    const id = demoId(file)
+    // Once put in, a crossing has a history, removed or not; planning it again would only be slow.
+    const known = await stores.crossings.history(id, { after: null, limit: 1 })
+    if (known.items.length > 0) continue
     const document = CROSSING.read(JSON.parse(readFileSync(join(folder, file), 'utf8')))
+    const made = planToKeep(document)
     const act = { who: 'demo', at, from: 'seed', requestKey: null }
-    await stores.crossings.insert({ id: demoId(file), document, demo: true }, act)
+    await stores.crossings.insert({ id, document, made: made.ok ? made.value : null, demo: true }, act)
   }
 }

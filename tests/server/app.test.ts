@@ -8,7 +8,8 @@ import { StoreError } from '../../src/store/store-error.ts'
 
 const FIRST = '11111111-1111-4111-8111-111111111111'
 const SECOND = '22222222-2222-4222-8222-222222222222'
-const ACT = { who: 'Ada', at: new Date('2026-03-02T09:00:00Z'), from: 'test', requestKey: null }
+const AT = new Date('2026-03-02T09:00:00Z')
+const ACT = { who: 'Ada', at: AT, from: 'test', requestKey: null }
 
 let folder: string
 let store: OpenStore
@@ -26,9 +27,9 @@ beforeAll(async () => {
     [FIRST, 'Alder Road 14'],
     [SECOND, 'Birch Lane 2'],
   ] as const) {
-    await store.crossings.insert({ id, document: { name }, demo: true }, ACT)
+    await store.crossings.insert({ id, document: { name }, made: null, demo: true }, ACT)
   }
-  app = buildApp({ store, webRoot, log: (line) => logged.push(line) })
+  app = buildApp({ store, webRoot, hosts: [], now: () => AT, log: (line) => logged.push(line) })
 })
 afterAll(async () => {
   await store.close()
@@ -208,8 +209,20 @@ describe('health and failures', () => {
   const failing = (error: Error) => {
     const fails = () => Promise.reject(error)
     return buildApp({
-      store: { crossings: { find: fails, list: fails, insert: fails } },
+      store: {
+        crossings: {
+          find: fails,
+          list: fails,
+          history: fails,
+          insert: fails,
+          replace: fails,
+          remove: fails,
+          restore: fails,
+        },
+      },
       webRoot: folder,
+      hosts: [],
+      now: () => AT,
       log: (line) => logged.push(line),
     })
   }

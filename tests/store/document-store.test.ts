@@ -24,17 +24,25 @@ afterEach(async () => {
 })
 
 const insert = (n: number, name = `Crossing ${n}`) =>
-  store.crossings.insert({ id: idOf(n), document: { name, line: { length: '42 ft' } }, demo: false }, ACT)
+  store.crossings.insert(
+    { id: idOf(n), document: { name, line: { length: '42 ft' } }, made: null, demo: false },
+    ACT,
+  )
 
 describe('a document store', () => {
   test('finds what was inserted, with its version, format and time', async () => {
-    expect((await insert(1)).outcome).toBe('inserted')
+    expect((await insert(1)).outcome).toBe('done')
     expect(await store.crossings.find(idOf(1))).toEqual({
       id: idOf(1),
       version: 1,
       format: 'underlane/crossing@1',
+      name: 'Crossing 1',
       updatedAt: '2026-03-02T09:00:00.000Z',
+      deletedAt: null,
       demo: false,
+      status: null,
+      engine: null,
+      made: null,
       document: { name: 'Crossing 1', line: { length: '42 ft' } },
     })
     expect(await store.crossings.find(idOf(2))).toBeNull()
@@ -43,8 +51,7 @@ describe('a document store', () => {
   test('an id taken before keeps what it has, and says so', async () => {
     await insert(1, 'first')
     const again = await insert(1, 'second')
-    expect(again.outcome).toBe('present')
-    expect(again.stored.document.name).toBe('first')
+    expect(again).toMatchObject({ outcome: 'conflict', stored: { version: 1, document: { name: 'first' } } })
   })
 
   test('pages cover everything once, in order, and the last says there is no more', async () => {
@@ -78,7 +85,7 @@ describe('a document store', () => {
   test('two handles on one file both write and see each other', async () => {
     const other = await openStore(join(folder, 'data'))
     await insert(1)
-    await other.crossings.insert({ id: idOf(2), document: { name: 'b' }, demo: false }, ACT)
+    await other.crossings.insert({ id: idOf(2), document: { name: 'b' }, made: null, demo: false }, ACT)
     expect((await other.crossings.list({ after: null, limit: 10 })).items).toHaveLength(2)
     await other.close()
   })
