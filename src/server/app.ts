@@ -6,6 +6,7 @@ import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
 import type { Stores } from '../store/open-store.ts'
 import { type AppEnv, mapErrors, refuse } from './api-error.ts'
 import { hostRule, ownHostOnly } from './own-host.ts'
+import { aboutRoutes } from './routes/about-routes.ts'
 import { crossingRoutes } from './routes/crossing-routes.ts'
 import { planRoutes } from './routes/plan-routes.ts'
 import { relationRoutes } from './routes/relation-routes.ts'
@@ -50,6 +51,7 @@ function apiRoutes({ store, now }: AppDependencies) {
       await next()
       if (!c.res.headers.has('Cache-Control')) c.header('Cache-Control', 'no-store')
     })
+    .route('/', aboutRoutes())
     .get('/health', async (c) => {
       await store.crossings.list({ after: null, limit: 1 })
       return c.json({ status: 'ok', engine: ENGINE_VERSION })

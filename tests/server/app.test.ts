@@ -182,7 +182,6 @@ describe('pages', () => {
   test.each([
     '/assets/gone-1.js',
     '/api/nothing',
-    '/api',
     '/../data/underlane.sqlite',
     '/%2e%2e/data/underlane.sqlite',
   ])('%s is not found, and is no page', async (path) => {

@@ -1,0 +1,53 @@
+import { z } from 'zod'
+import {
+  apiError,
+  changeConflict,
+  crossingHistory,
+  crossingPage,
+  keptCrossing,
+} from '../../shared/contracts/kept-crossing.ts'
+import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
+import { jsonSchema } from '../schemas.ts'
+import { OPENAPI_PATHS } from './openapi-paths.ts'
+
+const ANSWERS: Readonly<Record<string, z.ZodType>> = {
+  'crossing-page': crossingPage,
+  'crossing-kept': keptCrossing,
+  'crossing-history': crossingHistory,
+  error: apiError,
+  conflict: changeConflict,
+}
+
+/** Published under the names of files, with a hyphen: a component's name may hold no @. */
+const PUBLISHED: Readonly<Record<string, string>> = {
+  'crossing-1': 'crossing@1',
+  'plan-1': 'plan@1',
+  'relation-1': 'relation@1',
+}
+
+/** Inside the document a schema is known by its place, not by a name of its own. */
+function asComponent(schema: unknown): unknown {
+  if (schema === null || typeof schema !== 'object') return {}
+  const { $id: _id, $schema: _dialect, ...rest } = schema as Record<string, unknown>
+  return rest
+}
+
+/** The whole API, said for programs. */
+export function openApiDocument() {
+  const published = Object.entries(PUBLISHED).map(([name, full]) => [name, asComponent(jsonSchema(full))])
+  const answers = Object.entries(ANSWERS).map(([name, schema]) => [
+    name,
+    asComponent(z.toJSONSchema(schema, { io: 'output', unrepresentable: 'any' })),
+  ])
+  return {
+    openapi: '3.1.0',
+    info: {
+      title: 'Underlane',
+      version: ENGINE_VERSION,
+      description:
+        'Quantities in files are strings with a unit ("46 ft 6 in", "7 bar"); results are in SI and say so in their names. Every error has one shape: a code, the id of the request, and every problem with its place and a sentence (English or Spanish by Accept-Language).',
+    },
+    paths: OPENAPI_PATHS,
+    components: { schemas: Object.fromEntries([...published, ...answers]) },
+  }
+}
