@@ -68,7 +68,7 @@ export const ANSWERS = {
     columns: ['line', 'at', 'gap', 'needed', 'short by', 'contact chance'],
     none: 'No lines are listed.',
     nothingOthers: 'Of the lines you listed; says nothing about the others.',
-    push: 'ground moves',
+    push: 'Ground moves',
     shake: 'shakes',
     working: 'Working for line',
   },
