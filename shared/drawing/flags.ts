@@ -1,0 +1,80 @@
+import { type Box, LINE_PX, overlaps, SMALL_PX } from './label.ts'
+import { textWidth } from './text-width.ts'
+
+/** A note on a pole above the ground: a shape and a few lines of words. */
+export type FlagItem = {
+  readonly xPx: number
+  readonly priority: number
+  readonly lines: readonly string[]
+  /** What is left of the lines where room is short. */
+  readonly shortLines: readonly string[]
+}
+export type Flag = {
+  readonly side: 'left' | 'right'
+  readonly lines: readonly string[]
+  /** Top and foot of the words, in pixels above the foot of the whole field (so never negative). */
+  readonly foot: number
+  readonly top: number
+}
+
+export const GLYPH_PX = 14
+const PAD_PX = 4
+const MOST_LEVELS = 12
+const FIRST_LINE_LEAD_PX = GLYPH_PX + 4
+
+export const flagWidth = (lines: readonly string[]): number =>
+  lines.reduce(
+    (widest, text, index) =>
+      Math.max(widest, textWidth(text, SMALL_PX) + (index === 0 ? FIRST_LINE_LEAD_PX : 0)),
+    FIRST_LINE_LEAD_PX,
+  )
+
+type Range = { readonly left: number; readonly right: number }
+
+function boxOf(xPx: number, side: Flag['side'], lines: readonly string[], foot: number): Box {
+  const width = flagWidth(lines)
+  const left = side === 'right' ? xPx + PAD_PX : xPx - PAD_PX - width
+  // Pixels above the foot count up; a box counts down.
+  return { left, right: left + width, top: -(foot + Math.max(1, lines.length) * LINE_PX), bottom: -foot }
+}
+
+/**
+ * Flags so that no words lie over other words or over another flag's pole. Where there is no room the words are
+ * shortened; the shape on its pole always stays, and the table has the rest.
+ */
+export function placeFlags(items: readonly FlagItem[], range: Range): readonly Flag[] {
+  const words: Box[] = []
+  const poles: Box[] = []
+  const flags: Flag[] = items.map(() => ({ side: 'right', lines: [], foot: 0, top: LINE_PX }))
+  const order = items
+    .map((item, index) => ({ item, index }))
+    .sort((a, b) => b.item.priority - a.item.priority || a.item.xPx - b.item.xPx)
+  for (const { item, index } of order) {
+    const found = search(item, range, words, poles)
+    if (!found) continue
+    words.push(found.box)
+    poles.push({ left: item.xPx - 2, right: item.xPx + 2, top: found.box.top, bottom: 0 })
+    flags[index] = found.flag
+  }
+  return flags
+}
+
+function search(item: FlagItem, range: Range, words: readonly Box[], poles: readonly Box[]) {
+  for (const lines of [item.lines, item.shortLines, []]) {
+    for (let level = 0; level < MOST_LEVELS; level++) {
+      const foot = level * LINE_PX
+      for (const side of ['right', 'left'] as const) {
+        const box = boxOf(item.xPx, side, lines, foot)
+        if (box.left < range.left || box.right > range.right) continue
+        const pole: Box = { left: item.xPx - 2, right: item.xPx + 2, top: box.top, bottom: 0 }
+        const isTaken =
+          words.some((each) => overlaps(each, box) || overlaps(each, pole)) ||
+          poles.some((each) => overlaps(each, box))
+        if (!isTaken) return { box, flag: { side, lines, foot, top: -box.top } }
+      }
+    }
+  }
+  return null
+}
+
+export const flagsHeight = (flags: readonly Flag[]): number => Math.max(0, ...flags.map((flag) => flag.top))

@@ -1,0 +1,240 @@
+import type { CrossingInput } from '../core/plan/crossing-input.ts'
+import type { Plan } from '../core/plan/plan.ts'
+import type { UnitSystem } from '../quantities/shown-units.ts'
+import type { Language } from '../text/language.ts'
+import { flagsHeight, placeFlags } from './flags.ts'
+import { LABEL_PX, LINE_PX, label, SMALL_PX } from './label.ts'
+import { legend } from './legend.ts'
+import { longSectionTable, type SectionTable } from './long-section-table.ts'
+import { planStrip } from './plan-strip.ts'
+import { boreBand, envelope } from './section-bore.ts'
+import {
+  depthArrows,
+  endNoteRow,
+  lengthRows,
+  scaleBar,
+  sectionFigures,
+  soilRow,
+  surfaceNames,
+} from './section-dimensions.ts'
+import { ends } from './section-ends.ts'
+import { type SectionFacts, sectionFacts } from './section-facts.ts'
+import { type Extent, extentOf, type Frame, frameOf } from './section-frame.ts'
+import {
+  earth,
+  groundLine,
+  groundwater,
+  isInView,
+  soilSeparators,
+  surfaces,
+  waterReaches,
+} from './section-ground.ts'
+import {
+  chosenExaggeration,
+  PX_PER_INCH,
+  PX_PER_MM,
+  SHEET_MM,
+  type Sheet,
+  scaleNote,
+  sheetScalesM,
+} from './section-scale.ts'
+import { fadeGradients, flagItems, flagNodes, utilitiesInSection } from './section-utilities.ts'
+import { group, node, rect, type SvgNode, textNode } from './svg-tree.ts'
+import { wrapped } from './text-width.ts'
+
+export type LongSectionOptions = {
+  readonly system: UnitSystem
+  readonly lang: Language
+  /** Width on a screen; a sheet has its own. */
+  readonly widthPx: number
+  /** Vertical over horizontal scale; absent or null: chosen. */
+  readonly exaggeration?: number | null
+  /** A sheet is drawn to a real scale, landscape. */
+  readonly sheet?: 'screen' | Sheet
+  /** The crossing's name over it: for a drawing that stands by itself. Sheets have it anyway. */
+  readonly heading?: boolean
+  /** Begins every id, for more than one drawing on a page. */
+  readonly idPrefix?: string
+}
+
+export type LongSection = {
+  readonly tree: SvgNode
+  readonly exaggeration: number
+  readonly scaleNote: string
+  readonly table: SectionTable
+}
+
+const NARROW_PX = 640
+const SIDE_PX = 10
+const SHEET_MARGIN_PX = 10 * PX_PER_MM
+
+type Layout = {
+  readonly widthPx: number
+  readonly marginPx: number
+  readonly pxPerM: number
+  readonly exaggeration: number
+  readonly metresPerInch: number | null
+  readonly hasHeading: boolean
+  readonly idPrefix: string
+}
+type Drawn = { readonly nodes: readonly SvgNode[]; readonly heightPx: number }
+
+/** A planned crossing in section along the bore, with the strip seen from above, signs and scale. Pure. */
+export function longSection(input: CrossingInput, plan: Plan, options: LongSectionOptions): LongSection {
+  const facts = sectionFacts(input, plan, options)
+  const extent = extentOf(facts)
+  const sheet = options.sheet === undefined || options.sheet === 'screen' ? null : options.sheet
+  const layout = sheet === null ? screenLayout(extent, options) : sheetLayout(facts, extent, options, sheet)
+  const drawn = draw(facts, extent, layout)
+  return {
+    tree: root(facts, drawn, layout, sheet),
+    exaggeration: layout.exaggeration,
+    scaleNote: scaleNote(facts, layout.exaggeration, layout.metresPerInch),
+    table: longSectionTable(facts),
+  }
+}
+
+function screenLayout(extent: Extent, options: LongSectionOptions): Layout {
+  const widthPx = Math.max(280, options.widthPx)
+  const pxPerM = (widthPx - 2 * SIDE_PX) / (extent.toM - extent.fromM)
+  return {
+    widthPx,
+    marginPx: SIDE_PX,
+    pxPerM,
+    exaggeration: options.exaggeration ?? chosenExaggeration(extent, pxPerM),
+    metresPerInch: null,
+    hasHeading: options.heading ?? false,
+    idPrefix: options.idPrefix ?? 'section',
+  }
+}
+
+/** The largest real scale at which everything fits the sheet; depths drawn larger only as far as there is room. */
+function sheetLayout(facts: SectionFacts, extent: Extent, options: LongSectionOptions, sheet: Sheet): Layout {
+  const widthPx = SHEET_MM[sheet].width * PX_PER_MM
+  const heightPx = SHEET_MM[sheet].height * PX_PER_MM
+  const lengthM = extent.toM - extent.fromM
+  const scales = sheetScalesM(options.system, lengthM, widthPx - 2 * SHEET_MARGIN_PX)
+  const layouts = (scales.length > 0 ? scales : [lengthM]).flatMap((metresPerInch) => {
+    const pxPerM = PX_PER_INCH / metresPerInch
+    const wanted = options.exaggeration ?? chosenExaggeration(extent, pxPerM)
+    const steps = options.exaggeration ? [wanted] : [wanted, 5, 2, 1].filter((times) => times <= wanted)
+    return steps.map(
+      (exaggeration): Layout => ({
+        widthPx,
+        marginPx: SHEET_MARGIN_PX,
+        pxPerM,
+        exaggeration,
+        metresPerInch,
+        hasHeading: true,
+        idPrefix: options.idPrefix ?? 'section',
+      }),
+    )
+  })
+  const fitting = layouts.find((layout) => draw(facts, extent, layout).heightPx <= heightPx)
+  const smallest = layouts.at(-1)
+  return fitting ?? smallest ?? screenLayout(extent, options)
+}
+
+function notesOf(facts: SectionFacts, frame: Frame, layout: Layout): readonly string[] {
+  const { input, words } = facts
+  const asked =
+    input.utilities === null
+      ? [words('nothingAsked')]
+      : input.utilities.length === 0
+        ? [input.utilitiesAsked === null ? words('nothingAsked') : words('noneAsked')]
+        : []
+  const below = waterReaches(facts)
+    .filter((reach) => !isInView(facts, frame, reach))
+    .map(({ depthM }) => words('groundwaterBelow', { m: depthM }))
+  return [...asked, ...new Set(below), scaleNote(facts, layout.exaggeration, layout.metresPerInch)]
+}
+
+/** From top to foot: name, flags, the section, what stands under it, the strip from above, signs, notes. */
+function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
+  const { marginPx, widthPx, idPrefix } = layout
+  const left = marginPx
+  const range = { left, right: widthPx - marginPx }
+  const headingLines = layout.hasHeading ? wrapped(facts.input.name, 16, range.right - range.left) : []
+  const heading = headingLines.map((text, index) =>
+    label(text, left, marginPx + 16 + index * 20, { sizePx: 16, className: 'heading' }),
+  )
+  const isNarrow = widthPx < NARROW_PX
+  const xOf = (stationM: number) => left + (stationM - extent.fromM) * layout.pxPerM
+  const flags = placeFlags(flagItems(facts, xOf), range)
+  const flagFoot = marginPx + headingLines.length * 20 + 6 + flagsHeight(flags)
+  const topPx = flagFoot + 28
+  const frame = frameOf(extent, layout, { leftPx: left, topPx, isNarrow })
+  const endRow = endNoteRow(facts, frame, frame.bottomPx + 2)
+  const soilTop = frame.bottomPx + 2 + endRow.heightPx
+  const soils = soilRow(facts, frame, soilTop)
+  const lengths = lengthRows(facts, frame, soilTop + soils.heightPx)
+  const stripTop = soilTop + soils.heightPx + lengths.heightPx + 8
+  const strip = planStrip(facts, frame, stripTop, idPrefix)
+  const legendTop = stripTop + strip.heightPx + 8
+  const signs = legend(facts, { leftPx: left, rightPx: range.right, topPx: legendTop }, idPrefix)
+  let y = legendTop + signs.heightPx + 18
+  const notes = notesOf(facts, frame, layout).flatMap((text) =>
+    wrapped(text, SMALL_PX, range.right - range.left).map((line) => {
+      const placed = label(line, left, y, { sizePx: SMALL_PX })
+      y += LINE_PX
+      return placed
+    }),
+  )
+  const section = group('section', [
+    earth(facts, frame),
+    group('ground', [groundLine(facts, frame)]),
+    surfaces(facts, frame),
+    soilSeparators(facts, frame, soilTop + soils.heightPx - 2),
+    groundwater(facts, frame),
+    ends(facts, frame),
+    envelope(facts, frame),
+    boreBand(facts, frame),
+    utilitiesInSection(facts, frame, idPrefix),
+    depthArrows(facts, frame),
+    ...flagNodes(facts, frame, flags, flagFoot),
+    surfaceNames(facts, frame, topPx),
+    sectionFigures(facts, frame),
+  ])
+  return {
+    nodes: [
+      node('defs', {}, fadeGradients(facts, idPrefix)),
+      ...heading,
+      section,
+      endRow.node,
+      soils.node,
+      lengths.node,
+      strip.node,
+      signs.node,
+      group('notes', notes),
+      scaleBar(facts, frame, left, y + 4),
+    ],
+    heightPx: y + 12 + marginPx,
+  }
+}
+
+function root(facts: SectionFacts, drawn: Drawn, layout: Layout, sheet: Sheet | null): SvgNode {
+  const { lengthM, diameterM, coverM, coverAtM } = facts.plan.bore
+  const size = sheet === null ? null : SHEET_MM[sheet]
+  const heightPx = size === null ? Math.ceil(drawn.heightPx) : size.height * PX_PER_MM
+  const titleId = `${layout.idPrefix}-title`
+  const descId = `${layout.idPrefix}-desc`
+  return node(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      class: 'underlane-drawing long-section',
+      role: 'img',
+      'aria-labelledby': `${titleId} ${descId}`,
+      width: size === null ? layout.widthPx : `${size.width}mm`,
+      height: size === null ? heightPx : `${size.height}mm`,
+      viewBox: `0 0 ${Math.round(layout.widthPx * 1000) / 1000} ${Math.round(heightPx * 1000) / 1000}`,
+      'font-size': LABEL_PX,
+    },
+    [
+      textNode('title', { id: titleId }, facts.words('title', { name: facts.input.name })),
+      textNode('desc', { id: descId }, facts.words('desc', { lengthM, diameterM, coverM, coverAtM })),
+      rect('sheet', 0, 0, layout.widthPx, heightPx),
+      ...drawn.nodes,
+    ],
+  )
+}

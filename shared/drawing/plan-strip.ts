@@ -1,0 +1,228 @@
+import { planWord } from '../text/plan-words.ts'
+import { halfAlongM } from './drawn-utility.ts'
+import { LABEL_PX, label, SMALL_PX } from './label.ts'
+import { type LaneItem, placeInLane } from './lane.ts'
+import { boredToM } from './section-bore.ts'
+import { deviationP90M, type SectionFacts } from './section-facts.ts'
+import { type Frame, pitSpanM } from './section-frame.ts'
+import { crossing } from './section-utilities.ts'
+import { group, lineBetween, node, type Point, polygon, rect, type SvgNode } from './svg-tree.ts'
+import { textWidth } from './text-width.ts'
+import { markColour, utilityGlyph } from './utility-marks.ts'
+
+/** The strip is at most so high, to either side of the bore. */
+const MOST_HALF_PX = 70
+const SIDEWAYS = [200, 100, 50, 20, 10, 5, 2, 1]
+/** Lines alongside within this are drawn where they run; others are named at the edge. */
+const ALONGSIDE_IN_VIEW_M = 2.5
+const LABEL_ROW_PX = 18
+
+type Strip = {
+  readonly axisPx: number
+  readonly halfPx: number
+  readonly halfM: number
+  readonly pxPerMSideways: number
+  readonly times: number
+}
+
+function stripOf(facts: SectionFacts, frame: Frame): Omit<Strip, 'axisPx'> {
+  const { plan, utilities } = facts
+  const offsets = utilities.flatMap(({ said }) =>
+    said.stationM === null && said.offsetM !== null && Math.abs(said.offsetM) <= ALONGSIDE_IN_VIEW_M
+      ? [Math.abs(said.offsetM) + (said.diameterM ?? 0) / 2 + 0.15]
+      : [],
+  )
+  const halfM = Math.max(
+    0.4,
+    ...plan.pits.map((pit) => pit.widthM / 2 + 0.15),
+    ...plan.shots.map((shot) => facts.radiusM + shot.deviation.lateralM.p90 + 0.1),
+    ...offsets,
+  )
+  // Never stretched more than the section itself: one drawing, one idea of how long things are.
+  const allowed = SIDEWAYS.filter((times) => times <= Math.max(1, frame.exaggeration))
+  const times = allowed.find((each) => halfM * frame.pxPerM * each <= MOST_HALF_PX) ?? 1
+  const pxPerMSideways = frame.pxPerM * times
+  return { halfM, times, pxPerMSideways, halfPx: halfM * pxPerMSideways }
+}
+
+function envelopes(facts: SectionFacts, frame: Frame, strip: Strip): readonly SvgNode[] {
+  const { plan, radiusM } = facts
+  return plan.shots.map((shot, index) => {
+    const steps = Array.from({ length: 25 }, (_, step) => shot.fromM + ((shot.toM - shot.fromM) * step) / 24)
+    // The same growth in each plane, scaled to the sideways figure of the plan.
+    const share =
+      shot.deviation.verticalM.p90 > 0 ? shot.deviation.lateralM.p90 / shot.deviation.verticalM.p90 : 1
+    const edge = (sign: 1 | -1): readonly Point[] =>
+      steps.map((m) => [
+        frame.x(m),
+        strip.axisPx +
+          sign * (radiusM + share * deviationP90M(plan, index, m - shot.fromM)) * strip.pxPerMSideways,
+      ])
+    return polygon('envelope', [...edge(1), ...[...edge(-1)].reverse()])
+  })
+}
+
+/** The line's direction on paper and its sides, so that its angle to the bore is the true one to each scale. */
+function crossingLines(facts: SectionFacts, frame: Frame, strip: Strip): readonly SvgNode[] {
+  return crossing(facts).map((utility) => {
+    const angle = utility.said.crossingAngleRad ?? Math.PI / 2
+    const slope = Math.cos(angle) / Math.max(0.05, Math.sin(angle))
+    const at = (offsetM: number, alongM: number): Point => [
+      frame.x(utility.stationM + alongM + offsetM * slope),
+      strip.axisPx + offsetM * strip.pxPerMSideways,
+    ]
+    const band = (halfM: number, className: string): SvgNode =>
+      polygon(className, [
+        at(-strip.halfM, -halfM),
+        at(-strip.halfM, halfM),
+        at(strip.halfM, halfM),
+        at(strip.halfM, -halfM),
+      ])
+    const halfM = halfAlongM(utility)
+    const doubtM =
+      utility.sideDoubtM === null
+        ? null
+        : halfM + utility.sideDoubtM / Math.max(0.087, Math.abs(Math.sin(angle)))
+    const body =
+      halfM * frame.pxPerM >= 0.75
+        ? band(halfM, utility.isMeasured ? 'utility' : 'utility unproved')
+        : lineBetween('utility-line utility', at(-strip.halfM, 0), at(strip.halfM, 0))
+    const doubt = doubtM === null ? [] : [band(doubtM, 'doubt')]
+    return group(`line-crossed mark-${markColour(utility.said.kind)}`, [...doubt, body], {
+      'data-utility': utility.index,
+    })
+  })
+}
+
+type Alongside = { readonly nodes: readonly SvgNode[]; readonly notes: readonly string[] }
+
+/** Lines that run beside the bore, at their offset; too far off for the strip, they are named under it. */
+function alongside(facts: SectionFacts, frame: Frame, strip: Strip): Alongside {
+  const notes: string[] = []
+  const nodes = facts.utilities.flatMap((utility) => {
+    const { said, index } = utility
+    if (said.stationM !== null || said.offsetM === null) return []
+    const values = { kind: said.kind, m: Math.abs(said.offsetM) }
+    const isNear = Math.abs(said.offsetM) <= ALONGSIDE_IN_VIEW_M
+    notes.push(facts.words(isNear ? 'alongside' : 'alongsideOff', values))
+    if (!isNear) return []
+    const y = strip.axisPx + said.offsetM * strip.pxPerMSideways
+    const half = Math.max(0.75, ((said.diameterM ?? 0) / 2) * strip.pxPerMSideways)
+    const doubt = utility.sideDoubtM === null ? 0 : utility.sideDoubtM * strip.pxPerMSideways
+    const width = frame.rightPx - frame.leftPx
+    return [
+      group(
+        `line-alongside mark-${markColour(said.kind)}`,
+        [
+          rect('doubt', frame.leftPx, y - half - doubt, width, 2 * (half + doubt)),
+          rect(utility.isMeasured ? 'utility' : 'utility unproved', frame.leftPx, y - half, width, 2 * half),
+          utilityGlyph(said.kind, frame.rightPx - 12, y),
+        ],
+        { 'data-utility': index },
+      ),
+    ]
+  })
+  return { nodes, notes }
+}
+
+function nameRow(facts: SectionFacts, frame: Frame, strip: Strip, topPx: number): readonly SvgNode[] {
+  const all = crossing(facts)
+  const texts = all.map(({ said }) => {
+    const angle = said.crossingAngleRad
+    const isSquare = angle === null || Math.abs(angle - Math.PI / 2) < 0.01
+    return isSquare
+      ? planWord('utility', said.kind, facts.say)
+      : facts.words('atAngle', { kind: said.kind, rad: angle })
+  })
+  const topOf = (index: number): number => {
+    const utility = all[index]
+    if (!utility) return 0
+    const angle = utility.said.crossingAngleRad ?? Math.PI / 2
+    const x = frame.x(utility.stationM - (strip.halfM * Math.cos(angle)) / Math.max(0.05, Math.sin(angle)))
+    return Math.min(Math.max(x, frame.leftPx), frame.rightPx)
+  }
+  const items = texts.map(
+    (text, index): LaneItem => ({
+      centrePx: topOf(index),
+      widthPx: textWidth(text, SMALL_PX) + 20,
+      priority: 1,
+      slackPx: 40,
+    }),
+  )
+  const centres = placeInLane(items, { left: frame.leftPx, right: frame.rightPx })
+  return all.flatMap((utility, index) => {
+    const centre = centres[index]
+    const text = texts[index]
+    const item = items[index]
+    if (centre === null || centre === undefined || text === undefined || !item) return []
+    const left = centre - item.widthPx / 2
+    return [
+      utilityGlyph(utility.said.kind, left + 7, topPx + 8),
+      label(text, left + 18, topPx + 12, { sizePx: SMALL_PX }),
+    ]
+  })
+}
+
+/** The bore seen from above: pits to size, how far it may run left or right, and the lines about it. */
+export function planStrip(
+  facts: SectionFacts,
+  frame: Frame,
+  topPx: number,
+  idPrefix: string,
+): { readonly node: SvgNode; readonly heightPx: number } {
+  const sizes = stripOf(facts, frame)
+  const namesPx = crossing(facts).length > 0 ? LABEL_ROW_PX : 0
+  const stripTop = topPx + 22 + namesPx
+  const strip: Strip = { ...sizes, axisPx: stripTop + sizes.halfPx }
+  const width = frame.rightPx - frame.leftPx
+  const pits = facts.plan.pits.map((pit) => {
+    const [fromM, toM] = pitSpanM(pit)
+    const halfPx = (pit.widthM / 2) * strip.pxPerMSideways
+    const body = rect(
+      'void',
+      frame.x(fromM),
+      strip.axisPx - halfPx,
+      frame.x(toM) - frame.x(fromM),
+      2 * halfPx,
+    )
+    return group('pit-above', [
+      body,
+      { ...body, attributes: { ...body.attributes, class: pit.shored ? 'shore' : 'cut' } },
+    ])
+  })
+  const axis = strip.axisPx
+  const half = Math.max(0.5, facts.radiusM * strip.pxPerMSideways)
+  const bore = rect('bore', frame.x(0), axis - half, frame.x(boredToM(facts)) - frame.x(0), 2 * half)
+  const beside = alongside(facts, frame, strip)
+  const clipId = `${idPrefix}-strip`
+  const clip = node('clipPath', { id: clipId }, [rect('', frame.leftPx, stripTop, width, 2 * strip.halfPx)])
+  const heading =
+    strip.times === 1 ? facts.words('sideways') : facts.words('sidewaysScale', { times: strip.times })
+  const foot = stripTop + 2 * strip.halfPx
+  const notes = beside.notes.map((text, index) =>
+    label(text, frame.leftPx, foot + 16 + index * 16, { sizePx: SMALL_PX }),
+  )
+  const drawn = group(
+    'plan-drawing',
+    [
+      rect('earth', frame.leftPx, stripTop, width, 2 * strip.halfPx),
+      ...envelopes(facts, frame, strip),
+      ...pits,
+      bore,
+      ...beside.nodes,
+      ...crossingLines(facts, frame, strip),
+    ],
+    { 'clip-path': `url(#${clipId})` },
+  )
+  return {
+    node: group('plan-strip', [
+      clip,
+      label(heading, frame.leftPx, topPx + 14, { className: 'heading', sizePx: LABEL_PX }),
+      ...nameRow(facts, frame, strip, topPx + 22),
+      drawn,
+      rect('frame', frame.leftPx, stripTop, width, 2 * strip.halfPx),
+      ...notes,
+    ]),
+    heightPx: foot - topPx + notes.length * 16 + 8,
+  }
+}
