@@ -79,7 +79,7 @@ export function drawingStyle(place: 'page' | 'file'): string {
     ['.bar', `fill:${c('bore')}`],
     ['.bar-low', `fill:${c('bad')}`],
     ['.bar-high', `fill:${c('check')}`],
-    ['.limit', `fill:none;stroke:${c('soft')};stroke-width:1px;stroke-dasharray:3 3`],
+    ['.limit', `fill:none;stroke:${c('ink')};stroke-width:2px`],
     ...MARK_COLOURS.map((name) => [`.mark-${name}`, `color:${c(name)}`] as const),
   ]
   return rules.map(([selector, body]) => `${`.underlane-drawing ${selector}`.trim()}{${body}}`).join('\n')

@@ -39,8 +39,9 @@ function boxOf(xPx: number, side: Flag['side'], lines: readonly string[], foot: 
 }
 
 /**
- * Flags so that no words lie over other words or over another flag's pole. Where there is no room the words are
- * shortened; the shape on its pole always stays, and the table has the rest.
+ * Flags so that no words lie over other words or over another flag's pole. From right to left, words to the right of
+ * their pole: none can then stand in the way of a pole still to come, and a higher place is always free. Where that
+ * grows too high the words are shortened; the shape on its pole always stays, and the table has the rest.
  */
 export function placeFlags(items: readonly FlagItem[], range: Range): readonly Flag[] {
   const words: Box[] = []
@@ -48,25 +49,46 @@ export function placeFlags(items: readonly FlagItem[], range: Range): readonly F
   const flags: Flag[] = items.map(() => ({ side: 'right', lines: [], foot: 0, top: LINE_PX }))
   const order = items
     .map((item, index) => ({ item, index }))
-    .sort((a, b) => b.item.priority - a.item.priority || a.item.xPx - b.item.xPx)
-  for (const { item, index } of order) {
-    const found = search(item, range, words, poles)
-    if (!found) continue
+    .sort((a, b) => b.item.xPx - a.item.xPx || b.item.priority - a.item.priority)
+  order.forEach(({ item, index }, turn) => {
+    const toCome = order.slice(turn + 1).map((each) => each.item)
+    const found = search(item, range, { words, poles, toCome })
+    if (!found) return
     words.push(found.box)
-    poles.push({ left: item.xPx - 2, right: item.xPx + 2, top: found.box.top, bottom: 0 })
+    poles.push(poleOf(item.xPx, found.box))
     flags[index] = found.flag
-  }
+  })
   return flags
 }
 
-function search(item: FlagItem, range: Range, words: readonly Box[], poles: readonly Box[]) {
-  for (const lines of [item.lines, item.shortLines, []]) {
-    for (let level = 0; level < MOST_LEVELS; level++) {
+const poleOf = (xPx: number, box: Box): Box => ({ left: xPx - 2, right: xPx + 2, top: box.top, bottom: 0 })
+
+type Taken = {
+  readonly words: readonly Box[]
+  readonly poles: readonly Box[]
+  readonly toCome: readonly FlagItem[]
+}
+
+/** Words to the left stand over poles still to come: room is left for those under them. */
+function leastFoot(box: Box, side: Flag['side'], toCome: readonly FlagItem[]): number {
+  if (side === 'right') return 0
+  const under = toCome.filter((each) => each.xPx > box.left - PAD_PX && each.xPx < box.right + PAD_PX)
+  return under.reduce((sum, each) => sum + each.lines.length * LINE_PX, 0)
+}
+
+function search(item: FlagItem, range: Range, { words, poles, toCome }: Taken) {
+  for (const { lines, levels } of [
+    { lines: item.lines, levels: MOST_LEVELS },
+    { lines: item.shortLines, levels: MOST_LEVELS },
+    { lines: [], levels: 10 * MOST_LEVELS },
+  ]) {
+    for (let level = 0; level < levels; level++) {
       const foot = level * LINE_PX
       for (const side of ['right', 'left'] as const) {
         const box = boxOf(item.xPx, side, lines, foot)
         if (box.left < range.left || box.right > range.right) continue
-        const pole: Box = { left: item.xPx - 2, right: item.xPx + 2, top: box.top, bottom: 0 }
+        if (foot < leastFoot(box, side, toCome)) continue
+        const pole = poleOf(item.xPx, box)
         const isTaken =
           words.some((each) => overlaps(each, box) || overlaps(each, pole)) ||
           poles.some((each) => overlaps(each, box))

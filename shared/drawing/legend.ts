@@ -81,7 +81,7 @@ function entriesOf(facts: SectionFacts, idPrefix: string): readonly Entry[] {
     { swatch: (x, y) => rect('bore', x, y - 3, SWATCH_PX, 6), text: words('bore') },
     {
       swatch: (x, y) => rect('envelope', x, y - 7, SWATCH_PX, 14),
-      text: `${words('envelope')}, ${words('envelopeSideways')}`,
+      text: words('envelope'),
     },
     ...surfaces.map((kind) => ({ swatch: surfaceSwatch(kind), text: planWord('surface', kind, say) })),
     ...lineEntries(facts, idPrefix),

@@ -3,7 +3,7 @@ import { planWord } from '../text/plan-words.ts'
 import { saidQuantity, saidTapeDepth } from '../text/say-quantity.ts'
 import type { SectionFacts } from './section-facts.ts'
 import { soilReaches, waterReaches } from './section-ground.ts'
-import { flagLines } from './section-utilities.ts'
+import { gapText, shortText } from './section-utilities.ts'
 
 export type TableRow = {
   readonly what: string
@@ -80,13 +80,15 @@ function lines(facts: SectionFacts): readonly Placed[] {
   return facts.utilities.map((utility) => {
     const { said, depths } = utility
     const tape = (m: number) => saidTapeDepth(m, say)
-    const [name = '', ...notes] = flagLines(utility, facts)
+    const name = planWord('utility', said.kind, say)
     const evidence = planWord('evidence', said.evidence, say)
     const what =
       said.stationM === null ? words('alongside', { kind: said.kind, m: Math.abs(said.offsetM ?? 0) }) : name
-    // The flag's depth stands in its own columns here.
-    const about = notes.filter((text) => !said.depth || !text.includes(tape(said.depth.valueM)))
-    const unmeasured = depths && !utility.isMeasured ? [words('depthNotMeasured')] : []
+    const measured = depths
+      ? utility.isMeasured
+        ? []
+        : [words('depthNotMeasured')]
+      : [words('depthUnknown')]
     const size = said.diameterM === null && depths ? [words('sizeUnknown')] : []
     return {
       atM: said.stationM ?? 0,
@@ -96,7 +98,9 @@ function lines(facts: SectionFacts): readonly Placed[] {
           depthToCenter: tape(depths.centreM),
           depthToBottom: tape(depths.bottomM),
         }),
-        note: [evidence, ...unmeasured, ...size, ...about].join(', '),
+        note: [evidence, ...measured, ...size, shortText(utility, facts), gapText(utility, facts)]
+          .filter((text) => text !== null)
+          .join(', '),
       }),
     }
   })

@@ -8,17 +8,10 @@ import { legend } from './legend.ts'
 import { longSectionTable, type SectionTable } from './long-section-table.ts'
 import { planStrip } from './plan-strip.ts'
 import { boreBand, envelope } from './section-bore.ts'
-import {
-  depthArrows,
-  endNoteRow,
-  lengthRows,
-  scaleBar,
-  sectionFigures,
-  soilRow,
-  surfaceNames,
-} from './section-dimensions.ts'
+import { depthArrows, endNoteRow, lengthRows, scaleBar, soilRow, surfaceNames } from './section-dimensions.ts'
 import { ends } from './section-ends.ts'
 import { type SectionFacts, sectionFacts } from './section-facts.ts'
+import { sectionFigures } from './section-figures.ts'
 import { type Extent, extentOf, type Frame, frameOf } from './section-frame.ts'
 import {
   earth,
@@ -164,7 +157,8 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
   const flagFoot = marginPx + headingLines.length * 20 + 6 + flagsHeight(flags)
   const topPx = flagFoot + 28
   const frame = frameOf(extent, layout, { leftPx: left, topPx, isNarrow })
-  const endRow = endNoteRow(facts, frame, frame.bottomPx + 2)
+  const figures = sectionFigures(facts, frame)
+  const endRow = endNoteRow(facts, frame, frame.bottomPx + 2, figures.coverBelow)
   const soilTop = frame.bottomPx + 2 + endRow.heightPx
   const soils = soilRow(facts, frame, soilTop)
   const lengths = lengthRows(facts, frame, soilTop + soils.heightPx)
@@ -184,7 +178,7 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
     earth(facts, frame),
     group('ground', [groundLine(facts, frame)]),
     surfaces(facts, frame),
-    soilSeparators(facts, frame, soilTop + soils.heightPx - 2),
+    soilSeparators(facts, frame, soilTop, soilTop + soils.heightPx - 2),
     groundwater(facts, frame),
     ends(facts, frame),
     envelope(facts, frame),
@@ -193,7 +187,7 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
     depthArrows(facts, frame),
     ...flagNodes(facts, frame, flags, flagFoot),
     surfaceNames(facts, frame, topPx),
-    sectionFigures(facts, frame),
+    figures.node,
   ])
   return {
     nodes: [

@@ -1,13 +1,13 @@
 import { planWord } from '../text/plan-words.ts'
 import { halfAlongM } from './drawn-utility.ts'
-import { LABEL_PX, label, SMALL_PX } from './label.ts'
+import { LINE_PX, label, SMALL_PX } from './label.ts'
 import { type LaneItem, placeInLane } from './lane.ts'
 import { boredToM } from './section-bore.ts'
 import { deviationP90M, type SectionFacts } from './section-facts.ts'
 import { type Frame, pitSpanM } from './section-frame.ts'
 import { crossing } from './section-utilities.ts'
 import { group, lineBetween, node, type Point, polygon, rect, type SvgNode } from './svg-tree.ts'
-import { textWidth } from './text-width.ts'
+import { textWidth, wrapped } from './text-width.ts'
 import { markColour, utilityGlyph } from './utility-marks.ts'
 
 /** The strip is at most so high, to either side of the bore. */
@@ -16,6 +16,9 @@ const SIDEWAYS = [200, 100, 50, 20, 10, 5, 2, 1]
 /** Lines alongside within this are drawn where they run; others are named at the edge. */
 const ALONGSIDE_IN_VIEW_M = 2.5
 const LABEL_ROW_PX = 18
+const GLYPH_ONLY_PX = 14
+/** Half-bold letters are a little wider than their size says. */
+const HEADING_PX = 14.5
 
 type Strip = {
   readonly axisPx: number
@@ -149,12 +152,26 @@ function nameRow(facts: SectionFacts, frame: Frame, strip: Strip, topPx: number)
       slackPx: 40,
     }),
   )
-  const centres = placeInLane(items, { left: frame.leftPx, right: frame.rightPx })
+  const range = { left: frame.leftPx, right: frame.rightPx }
+  const centres = placeInLane(items, range)
+  // Where the words find no room the shape alone stands at its line.
+  const taken = centres.flatMap((centre, index) => {
+    const half = (items[index]?.widthPx ?? 0) / 2
+    return centre === null ? [] : [{ left: centre - half, right: centre + half }]
+  })
+  const lost = items.map((item) => ({ ...item, widthPx: GLYPH_ONLY_PX }))
+  const wanting = lost.filter((_, index) => centres[index] === null)
+  const found = placeInLane(wanting, range, taken)
+  let next = 0
   return all.flatMap((utility, index) => {
     const centre = centres[index]
-    const text = texts[index]
     const item = items[index]
-    if (centre === null || centre === undefined || text === undefined || !item) return []
+    const text = texts[index]
+    if (!item || text === undefined) return []
+    if (centre === null || centre === undefined) {
+      const alone = found[next++]
+      return alone === null || alone === undefined ? [] : [utilityGlyph(utility.said.kind, alone, topPx + 8)]
+    }
     const left = centre - item.widthPx / 2
     return [
       utilityGlyph(utility.said.kind, left + 7, topPx + 8),
@@ -172,9 +189,13 @@ export function planStrip(
 ): { readonly node: SvgNode; readonly heightPx: number } {
   const sizes = stripOf(facts, frame)
   const namesPx = crossing(facts).length > 0 ? LABEL_ROW_PX : 0
-  const stripTop = topPx + 22 + namesPx
-  const strip: Strip = { ...sizes, axisPx: stripTop + sizes.halfPx }
+  const heading =
+    sizes.times === 1 ? facts.words('sideways') : facts.words('sidewaysScale', { times: sizes.times })
   const width = frame.rightPx - frame.leftPx
+  const headingLines = wrapped(heading, HEADING_PX, Math.max(width, 260))
+  const namesTop = topPx + 6 + headingLines.length * LINE_PX
+  const stripTop = namesTop + namesPx
+  const strip: Strip = { ...sizes, axisPx: stripTop + sizes.halfPx }
   const pits = facts.plan.pits.map((pit) => {
     const [fromM, toM] = pitSpanM(pit)
     const halfPx = (pit.widthM / 2) * strip.pxPerMSideways
@@ -196,8 +217,6 @@ export function planStrip(
   const beside = alongside(facts, frame, strip)
   const clipId = `${idPrefix}-strip`
   const clip = node('clipPath', { id: clipId }, [rect('', frame.leftPx, stripTop, width, 2 * strip.halfPx)])
-  const heading =
-    strip.times === 1 ? facts.words('sideways') : facts.words('sidewaysScale', { times: strip.times })
   const foot = stripTop + 2 * strip.halfPx
   const notes = beside.notes.map((text, index) =>
     label(text, frame.leftPx, foot + 16 + index * 16, { sizePx: SMALL_PX }),
@@ -217,8 +236,10 @@ export function planStrip(
   return {
     node: group('plan-strip', [
       clip,
-      label(heading, frame.leftPx, topPx + 14, { className: 'heading', sizePx: LABEL_PX }),
-      ...nameRow(facts, frame, strip, topPx + 22),
+      ...headingLines.map((text, index) =>
+        label(text, frame.leftPx, topPx + 14 + index * LINE_PX, { className: 'heading' }),
+      ),
+      ...nameRow(facts, frame, strip, namesTop),
       drawn,
       rect('frame', frame.leftPx, stripTop, width, 2 * strip.halfPx),
       ...notes,

@@ -14,6 +14,8 @@ const HIGH_ABOVE_PA = 758_423
 type Options = Pick<LongSectionOptions, 'system' | 'lang' | 'widthPx' | 'idPrefix'>
 type Rung = { readonly name: string; readonly gaugePa: number; readonly lostPa: number }
 
+/** A smaller loss would be shown as none. */
+const SHOWN_FROM_PA = 6000
 const SIDE_PX = 10
 const RUNG_PX = 42
 const BAR_PX = 10
@@ -55,7 +57,7 @@ export function pressureLadder(air: AirPart, options: Options): SvgNode {
     const y = topPx + index * RUNG_PX
     const isTool = index === rungs.length - 1
     const flag = isTool ? `: ${planWord('airFlag', air.flag, say)}` : ''
-    const lost = rung.lostPa > 0 ? `, ${words('ladderLost', { lostPa: rung.lostPa })}` : ''
+    const lost = rung.lostPa >= SHOWN_FROM_PA ? `, ${words('ladderLost', { lostPa: rung.lostPa })}` : ''
     const text = `${rung.name} ${saidQuantity(rung.gaugePa, 'gaugePressure', say)}${flag}${lost}`
     const isBad = isTool && air.flag !== 'good'
     return [
@@ -65,8 +67,12 @@ export function pressureLadder(air: AirPart, options: Options): SvgNode {
   })
   const lowText = words('ladderLow', { pa: LOW_BELOW_PA })
   const highText = words('ladderHigh', { pa: HIGH_ABOVE_PA })
-  const limits = [LOW_BELOW_PA, HIGH_ABOVE_PA].map((pa) =>
-    lineBetween('limit', [x(pa), topPx], [x(pa), footPx + 4]),
+  // Across the bars only: words stay free of lines.
+  const limits = rungs.flatMap((_, index) =>
+    [LOW_BELOW_PA, HIGH_ABOVE_PA].map((pa) => {
+      const y = topPx + index * RUNG_PX + 17
+      return lineBetween('limit', [x(pa), y], [x(pa), y + BAR_PX + 6])
+    }),
   )
   const endOf = (text: string, pa: number) => Math.max(x(pa) + 4, SIDE_PX + textWidth(text, SMALL_PX))
   const foot = [
@@ -108,8 +114,8 @@ export function pressureLadder(air: AirPart, options: Options): SvgNode {
       ),
       rect('sheet', 0, 0, widthPx, heightPx),
       label(words('ladderTitle'), SIDE_PX, 16, { className: 'heading' }),
-      group('limits', limits),
       group('rungs', bars),
+      group('limits', limits),
       group('limit-words', [...foot, ...riding]),
     ],
   )

@@ -1,106 +1,19 @@
 import { planWord } from '../text/plan-words.ts'
 import { saidQuantity } from '../text/say-quantity.ts'
 import { dimensionArrow } from './arrows.ts'
-import { halfAlongM } from './drawn-utility.ts'
-import { type Anchor, type Box, LABEL_PX, LINE_PX, label, labelBox, overlaps, SMALL_PX } from './label.ts'
+import { LABEL_PX, LINE_PX, label, SMALL_PX } from './label.ts'
 import { type LaneItem, placeInLane } from './lane.ts'
-import { boredToM } from './section-bore.ts'
 import type { SectionFacts } from './section-facts.ts'
 import { type Frame, pitSpanM } from './section-frame.ts'
-import { isInView, soilReaches, waterReaches } from './section-ground.ts'
+import { soilReaches } from './section-ground.ts'
 import { crossing } from './section-utilities.ts'
 import { group, lineBetween, rect, type SvgNode } from './svg-tree.ts'
 import { textWidth } from './text-width.ts'
 
-/** The arrow stands this far inside the bore where the least cover is at an end, clear of the pit's side. */
-const INSIDE_PX = 12
-
-/** The arrow itself: from the ground to the top of the bore where the cover is least. */
-export function coverArrow(
-  facts: SectionFacts,
-  frame: Frame,
-): { readonly node: SvgNode; readonly x: number } {
-  const { bore } = facts.plan
-  const place = frame.x(bore.coverAtM)
-  const x = Math.min(
-    Math.max(place, frame.x(0) + INSIDE_PX),
-    Math.max(frame.x(boredToM(facts)) - INSIDE_PX, frame.x(0)),
-  )
-  const top = frame.y(facts.line.groundLevelM(bore.coverAtM))
-  const foot = top + bore.coverM * frame.pxPerMDown
-  return { x, node: dimensionArrow('cover-dimension', [x, top], [x, foot]) }
-}
-
-/** What words in the section must keep off: lines with their doubt, poles, pits and the bore. */
-function obstacles(facts: SectionFacts, frame: Frame, coverX: number): readonly Box[] {
-  const { line, plan, radiusM } = facts
-  const lines = crossing(facts).map((utility): Box => {
-    const half = Math.max(8, halfAlongM(utility) * frame.pxPerM + 8)
-    const x = frame.x(utility.stationM)
-    return { left: x - half, right: x + half, top: frame.topPx - 20, bottom: frame.bottomPx }
-  })
-  const pits = plan.pits.map((pit): Box => {
-    const [fromM, toM] = pitSpanM(pit)
-    return { left: frame.x(fromM), right: frame.x(toM), top: frame.topPx, bottom: frame.bottomPx }
-  })
-  const bores = plan.shots.map((shot): Box => {
-    const levels = [line.axisLevelM(shot.fromM), line.axisLevelM(shot.toM)]
-    return {
-      left: frame.x(shot.fromM),
-      right: frame.x(shot.toM),
-      top: frame.y(Math.max(...levels) + radiusM),
-      bottom: frame.y(Math.min(...levels) - radiusM),
-    }
-  })
-  return [
-    ...lines,
-    ...pits,
-    ...bores,
-    { left: coverX - 3, right: coverX + 3, top: 0, bottom: frame.bottomPx },
-  ]
-}
-
-/** The least cover, with its figure at the first free place beside the arrow; groundwater's figure likewise. */
-export function sectionFigures(facts: SectionFacts, frame: Frame): SvgNode {
-  const { plan, words } = facts
-  const arrow = coverArrow(facts, frame)
-  const taken = [...obstacles(facts, frame, arrow.x)]
-  const put = (
-    text: string,
-    x: number,
-    ys: readonly number[],
-    sides: readonly Anchor[],
-  ): readonly SvgNode[] => {
-    for (const y of ys)
-      for (const anchor of sides) {
-        const at = anchor === 'start' ? x + 8 : x - 8
-        const box = labelBox(text, at, y, anchor)
-        const fits =
-          box.left >= frame.leftPx && box.right <= frame.rightPx && !taken.some((each) => overlaps(each, box))
-        if (!fits) continue
-        taken.push(box)
-        return [label(text, at, y, { anchor, className: 'heading' })]
-      }
-    return []
-  }
-  const top = frame.y(facts.line.groundLevelM(plan.bore.coverAtM))
-  const heightPx = plan.bore.coverM * frame.pxPerMDown
-  const heights = [0.5, 0.66, 0.8, 0.36].map((share) => top + 6 + heightPx * share)
-  const text = words('cover', { m: plan.bore.coverM })
-  const side: readonly Anchor[] =
-    arrow.x > (frame.leftPx + frame.rightPx) / 2 ? ['end', 'start'] : ['start', 'end']
-  const cover = put(text, arrow.x, heights, side)
-  const water = waterReaches(facts)
-    .filter((reach) => isInView(facts, frame, reach))
-    .flatMap(({ fromM, toM, depthM }) => {
-      const markM = fromM + (toM - fromM) * 0.85
-      const y = frame.y(facts.line.groundLevelM(markM) - depthM)
-      return put(words('groundwater', { m: depthM }), frame.x(markM), [y - 6, y + 16], ['end', 'start'])
-    })
-  return group('figures', [arrow.node, ...cover, ...water])
-}
-
 type Row = { readonly node: SvgNode; readonly heightPx: number }
+
+/** In a narrower pit the arrows would hide it; the figures below say as much. */
+const NARROW_PIT_PX = 26
 
 /** Arrows down to the axis and to the floor at each pit; their figures stand below the section. */
 export function depthArrows(facts: SectionFacts, frame: Frame): SvgNode {
@@ -111,6 +24,7 @@ export function depthArrows(facts: SectionFacts, frame: Frame): SvgNode {
       const [fromM, toM] = pitSpanM(pit)
       const left = frame.x(fromM)
       const width = frame.x(toM) - left
+      if (width < NARROW_PIT_PX) return []
       const ground = (share: number) => line.groundLevelM(fromM + (toM - fromM) * share)
       const axisShare = pit.serves === 'launch' ? 0.7 : 0.3
       const floorShare = 1 - axisShare
@@ -164,8 +78,14 @@ function endNotes(facts: SectionFacts, frame: Frame): readonly EndNote[] {
 }
 
 /** What each end is and how deep, under it. */
-export function endNoteRow(facts: SectionFacts, frame: Frame, topPx: number): Row {
-  const notes = endNotes(facts, frame)
+export function endNoteRow(
+  facts: SectionFacts,
+  frame: Frame,
+  topPx: number,
+  extra: { readonly text: string; readonly x: number } | null,
+): Row {
+  const cover = extra === null ? [] : [{ centrePx: extra.x, priority: 3, lines: [extra.text] }]
+  const notes: readonly EndNote[] = [...cover, ...endNotes(facts, frame)]
   const items = notes.map(
     (note): LaneItem => ({
       centrePx: note.centrePx,

@@ -126,14 +126,23 @@ export function soilReaches({ plan, say }: SectionFacts): readonly SoilReach[] {
   return reaches
 }
 
-/** A dashed line where the ground changes; it reaches through the row of soil names below. */
-export function soilSeparators(facts: SectionFacts, frame: Frame, footPx: number): SvgNode {
+/** A dashed line where the ground changes, taken up again in the row of soil names below. */
+export function soilSeparators(
+  facts: SectionFacts,
+  frame: Frame,
+  rowTopPx: number,
+  rowFootPx: number,
+): SvgNode {
   const changes = soilReaches(facts).slice(1)
   return group(
     'soil-changes',
-    changes.map(({ fromM }) =>
-      lineBetween('separator', frame.at(fromM, facts.line.groundLevelM(fromM)), [frame.x(fromM), footPx]),
-    ),
+    changes.flatMap(({ fromM }) => {
+      const x = frame.x(fromM)
+      return [
+        lineBetween('separator', frame.at(fromM, facts.line.groundLevelM(fromM)), [x, frame.bottomPx]),
+        lineBetween('separator', [x, rowTopPx], [x, rowFootPx]),
+      ]
+    }),
   )
 }
 
@@ -153,15 +162,24 @@ export function waterReaches({ input, line }: SectionFacts): readonly WaterReach
 export const isInView = (facts: SectionFacts, frame: Frame, { fromM, depthM }: WaterReach): boolean =>
   facts.line.groundLevelM(fromM) - depthM > frame.extent.lowestM
 
+/** Where on its reach the triangle stands: as far as may be from the lines that cross. */
+export function waterMarkM(facts: SectionFacts, { fromM, toM }: WaterReach): number {
+  const lines = facts.utilities.flatMap(({ said }) => (said.stationM === null ? [] : [said.stationM]))
+  const roomM = (stationM: number) => Math.min(...lines.map((each) => Math.abs(each - stationM)), toM - fromM)
+  const places = [0.85, 0.65, 0.5, 0.35, 0.15].map((share) => fromM + (toM - fromM) * share)
+  return places.reduce((best, each) => (roomM(each) > roomM(best) + 0.01 ? each : best))
+}
+
 /** The dashed line with a triangle standing on it. */
 export function groundwater(facts: SectionFacts, frame: Frame): SvgNode {
   const inView = waterReaches(facts).filter((reach) => isInView(facts, frame, reach))
   return group(
     'water-table',
-    inView.flatMap(({ fromM, toM, depthM }) => {
+    inView.flatMap((reach) => {
+      const { fromM, toM, depthM } = reach
       const stations = stationsBetween(facts.line.breaksM, fromM, toM)
       const points = stations.map((m) => frame.at(m, facts.line.groundLevelM(m) - depthM))
-      const markM = fromM + (toM - fromM) * 0.85
+      const markM = waterMarkM(facts, reach)
       const [x, y] = frame.at(markM, facts.line.groundLevelM(markM) - depthM)
       return [polyline('groundwater', points), waterMark(x, y)]
     }),

@@ -34,11 +34,13 @@ export function chosenExaggeration(extent: Extent, pxPerM: number): number {
   return [10, ...LONG_LINES].find((times) => heightPx * times >= READABLE_PX) ?? 200
 }
 
+/** Metres of ground to an inch of paper, largest scale first. */
+const rulerScalesM = (system: UnitSystem): readonly number[] =>
+  system === 'us' ? FEET_TO_AN_INCH.map((feet) => feet * FOOT_M) : RATIOS.map((ratio) => ratio * M_PER_INCH)
+
 /** Real scales, from the largest that fits the width. */
 export function sheetScalesM(system: UnitSystem, lengthM: number, widthPx: number): readonly number[] {
-  const metresPerInch =
-    system === 'us' ? FEET_TO_AN_INCH.map((feet) => feet * FOOT_M) : RATIOS.map((ratio) => ratio * M_PER_INCH)
-  return metresPerInch.filter((m) => (lengthM / m) * PX_PER_INCH <= widthPx)
+  return rulerScalesM(system).filter((m) => (lengthM / m) * PX_PER_INCH <= widthPx)
 }
 
 function scaleText(metresPerInch: number, { say, words }: SectionFacts): string {
@@ -53,6 +55,8 @@ export function scaleNote(facts: SectionFacts, exaggeration: number, metresPerIn
     return exaggeration === 1 ? words('sameScale') : words('stretched', { times: exaggeration })
   const length = words('printScale', { scale: scaleText(metresPerInch, facts) })
   if (exaggeration === 1) return `${length} ${words('sameScale')}`
-  const scale = scaleText(metresPerInch / exaggeration, facts)
-  return `${length} ${words('printVertical', { times: exaggeration, scale })}`
+  const down = metresPerInch / exaggeration
+  const onRule = rulerScalesM(facts.say.system).some((each) => Math.abs(each - down) < 1e-9)
+  if (!onRule) return `${length} ${words('stretched', { times: exaggeration })}`
+  return `${length} ${words('printVertical', { times: exaggeration, scale: scaleText(down, facts) })}`
 }

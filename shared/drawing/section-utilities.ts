@@ -8,7 +8,7 @@ import { group, lineBetween, node, rect, rounded, type SvgNode } from './svg-tre
 import { markColour, utilityGlyph } from './utility-marks.ts'
 
 /** Lines that cross the bore; those alongside are in the strip seen from above. */
-export const crossing = ({ utilities }: SectionFacts): readonly (DrawnUtility & { stationM: number })[] =>
+export const crossing = ({ utilities }: SectionFacts): readonly CrossingLine[] =>
   utilities.flatMap((each) =>
     each.said.stationM === null ? [] : [{ ...each, stationM: each.said.stationM }],
   )
@@ -21,19 +21,29 @@ const SMALL_MARK_PX = 3
 
 const DEPTH_WORDS = { top: 'toTop', centre: 'toCenter', bottom: 'toBottom' } as const
 
+type CrossingLine = DrawnUtility & { readonly stationM: number }
+
+/** What a line's flag says of its depth and of the room to the bore. */
+function depthText({ said, depths, isMeasured }: DrawnUtility, { words }: SectionFacts): string {
+  if (!said.depth || !depths) return words('depthUnknown')
+  const depth = words(DEPTH_WORDS[said.depth.to], { m: said.depth.valueM })
+  return isMeasured ? depth : `${depth}, ${words('depthNotMeasured')}`
+}
+
+export const shortText = (utility: DrawnUtility, { words }: SectionFacts): string | null =>
+  isShort(utility) ? words('shortBy', { m: utility.clearance?.shortM ?? 0 }) : null
+
+export function gapText({ depths, said, clearance }: DrawnUtility, { words }: SectionFacts): string | null {
+  const gapM = clearance?.gapM ?? null
+  if (gapM === null || (depths === null && said.stationM !== null)) return null
+  return words('gap', { m: Math.max(0, gapM) })
+}
+
 /** What stands on a line's flag, the most needed first. */
-export function flagLines(utility: DrawnUtility, { say, words }: SectionFacts): readonly string[] {
-  const { said, depths, isMeasured, clearance } = utility
-  const lines = [planWord('utility', said.kind, say)]
-  if (isShort(utility)) lines.push(words('shortBy', { m: clearance?.shortM ?? 0 }))
-  if (!said.depth || !depths) lines.push(words('depthUnknown'))
-  else {
-    const depth = words(DEPTH_WORDS[said.depth.to], { m: said.depth.valueM })
-    lines.push(isMeasured ? depth : `${depth}, ${words('depthNotMeasured')}`)
-  }
-  if (depths && clearance?.gapM !== null && clearance?.gapM !== undefined)
-    lines.push(words('gap', { m: Math.max(0, clearance.gapM) }))
-  return lines
+function flagLines(utility: CrossingLine, facts: SectionFacts): readonly string[] {
+  const name = facts.words('lineAt', { kind: utility.said.kind, m: utility.stationM })
+  const rest = [shortText(utility, facts), depthText(utility, facts), gapText(utility, facts)]
+  return [name, ...rest.filter((text) => text !== null)]
 }
 
 export function flagItems(facts: SectionFacts, x: (stationM: number) => number): readonly FlagItem[] {
@@ -43,7 +53,10 @@ export function flagItems(facts: SectionFacts, x: (stationM: number) => number):
       xPx: x(utility.stationM),
       priority: isShort(utility) ? 2 : utility.depths ? 0 : 1,
       lines,
-      shortLines: lines.slice(0, isShort(utility) ? 2 : 1),
+      shortLines: [
+        planWord('utility', utility.said.kind, facts.say),
+        ...lines.slice(1, isShort(utility) ? 2 : 1),
+      ],
     }
   })
 }
@@ -66,7 +79,7 @@ export function fadeGradients(facts: SectionFacts, idPrefix: string): readonly S
 }
 
 function unknownDepth(
-  utility: DrawnUtility & { stationM: number },
+  utility: CrossingLine,
   facts: SectionFacts,
   frame: Frame,
   idPrefix: string,
@@ -80,11 +93,7 @@ function unknownDepth(
   return [{ ...band, attributes: { ...band.attributes, fill } }]
 }
 
-function knownDepth(
-  utility: DrawnUtility & { stationM: number },
-  facts: SectionFacts,
-  frame: Frame,
-): readonly SvgNode[] {
+function knownDepth(utility: CrossingLine, facts: SectionFacts, frame: Frame): readonly SvgNode[] {
   const { depths, said, isMeasured, depthDoubtM, stationM } = utility
   if (!depths) return []
   const groundM = facts.line.groundLevelM(stationM)
@@ -92,7 +101,7 @@ function knownDepth(
   const rx = halfAlongM(utility) * frame.pxPerM
   const ry = ((said.diameterM ?? 0) / 2) * frame.pxPerMDown
   const top = Math.max(frame.y(groundM), y - ry - depthDoubtM * frame.pxPerMDown)
-  const bottom = y + ry + depthDoubtM * frame.pxPerMDown
+  const bottom = Math.min(frame.bottomPx, y + ry + depthDoubtM * frame.pxPerMDown)
   const half = Math.max(LEAST_BAND_PX / 2, rx + 3)
   const doubt = rect('doubt', x - half, top, 2 * half, bottom - top)
   const className = isMeasured ? 'utility' : 'utility unproved'
@@ -127,11 +136,7 @@ export function utilitiesInSection(facts: SectionFacts, frame: Frame, idPrefix: 
 }
 
 /** Where the room is short, a heavy line spans what there is between line and bore. */
-function shortGap(
-  utility: DrawnUtility & { stationM: number },
-  facts: SectionFacts,
-  frame: Frame,
-): readonly SvgNode[] {
+function shortGap(utility: CrossingLine, facts: SectionFacts, frame: Frame): readonly SvgNode[] {
   if (!isShort(utility) || !utility.depths) return []
   const { line, radiusM } = facts
   const depthM = line.axisDepthM(utility.stationM)
