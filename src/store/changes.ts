@@ -9,10 +9,7 @@ import type { RevisionAction, Tables } from './tables.ts'
 export const UNDO_DAYS = 30
 const DAY_MS = 24 * 60 * 60 * 1000
 
-/**
- * Every change writes before it reads: a transaction that starts by reading cannot wait for another writer. What the
- * write did not find as expected is then looked at under the lock it has taken.
- */
+/** A change holds the writer's lock from its start: what it reads stays so until it ends. */
 export type ChangeContext<Document> = {
   readonly transaction: Transaction<Tables>
   readonly noun: Noun<Document>

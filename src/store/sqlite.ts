@@ -1,4 +1,13 @@
-import { Kysely, SqliteDialect } from 'kysely'
+import { setTimeout as sleep } from 'node:timers/promises'
+import {
+  CompiledQuery,
+  type DatabaseConnection,
+  Kysely,
+  SqliteAdapter,
+  type SqliteDatabase,
+  SqliteDialect,
+  SqliteDriver,
+} from 'kysely'
 import { StoreError, type StoreErrorCode } from './store-error.ts'
 import type { Tables } from './tables.ts'
 
@@ -15,6 +24,49 @@ function codeOf(error: unknown): string {
   return error instanceof Error && 'code' in error ? String(error.code) : ''
 }
 
+/** Takes the writer's lock at once: a transaction that reads first cannot wait for a writer that comes between. */
+class ImmediateDriver extends SqliteDriver {
+  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
+    await connection.executeQuery(CompiledQuery.raw('begin immediate'))
+  }
+}
+
+/** The database can change its tables in a transaction, so an upgrade that is cut off has not happened. */
+class WholeUpgradesAdapter extends SqliteAdapter {
+  override get supportsTransactionalDdl(): boolean {
+    return true
+  }
+}
+
+class StoreDialect extends SqliteDialect {
+  readonly #database: SqliteDatabase
+  constructor(database: SqliteDatabase) {
+    super({ database })
+    this.#database = database
+  }
+  override createDriver(): ImmediateDriver {
+    return new ImmediateDriver({ database: this.#database })
+  }
+  override createAdapter(): WholeUpgradesAdapter {
+    return new WholeUpgradesAdapter()
+  }
+}
+
+const RETRY_MS = 20
+
+/** Switching a new file to its log is refused at once, without the wait above, while another program does the same. */
+async function patiently(work: () => unknown): Promise<void> {
+  for (let left = BUSY_TIMEOUT_MS / RETRY_MS; ; left--) {
+    try {
+      work()
+      return
+    } catch (error) {
+      if (codeOf(error) !== 'SQLITE_BUSY' || left <= 0) throw error
+      await sleep(RETRY_MS)
+    }
+  }
+}
+
 /**
  * Opens the embedded database, made when absent. What has been acknowledged is on the disk: write-ahead log with a full
  * sync at each commit. The driver is loaded here and not above, so that programs without a store start quickly.
@@ -24,10 +76,10 @@ export async function openSqlite(file: string): Promise<Kysely<Tables>> {
   try {
     const database = new Database(file)
     database.pragma(`busy_timeout = ${BUSY_TIMEOUT_MS}`)
-    database.pragma('journal_mode = WAL')
+    await patiently(() => database.pragma('journal_mode = WAL'))
     database.pragma('synchronous = FULL')
     database.pragma('foreign_keys = ON')
-    return new Kysely<Tables>({ dialect: new SqliteDialect({ database }) })
+    return new Kysely<Tables>({ dialect: new StoreDialect(database) })
   } catch (error) {
     throw new StoreError(CODES[codeOf(error)] ?? 'cannot-write-folder', file, error)
   }
