@@ -75,6 +75,7 @@ const clearance = z.strictObject({
   utility: z.number().int(),
   kind: z.enum(UTILITY_KINDS),
   stationM: number.nullable(),
+  axisDepthM: number,
   separationM: number.nullable(),
   gapM: number.nullable(),
   requiredM: number,

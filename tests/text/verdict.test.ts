@@ -83,6 +83,7 @@ describe('the echo of depths', () => {
     depth: { valueM: 30 * 0.0254, to: 'top' },
     diameterM: 2.375 * 0.0254,
     stationM: 6,
+    axisDepthM: 1.2,
     offsetM: null,
   } as const
 

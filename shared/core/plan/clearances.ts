@@ -220,6 +220,7 @@ function clearanceOf(
     utility: index,
     kind: utility.kind,
     stationM: utility.stationM,
+    axisDepthM: axisM,
     separationM,
     gapM: separationM === null ? null : separationM - radiusM,
     requiredM,

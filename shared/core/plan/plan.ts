@@ -86,6 +86,8 @@ export type ClearancePart = {
   readonly utility: number
   readonly kind: UtilityKind
   readonly stationM: number | null
+  /** Bore axis below the ground there; at the far end for a line alongside. */
+  readonly axisDepthM: number
   readonly separationM: number | null
   /** Separation less the radius of the bore. */
   readonly gapM: number | null
