@@ -84,6 +84,7 @@ describe('the echo of depths', () => {
     diameterM: 2.375 * 0.0254,
     stationM: 6,
     axisDepthM: 1.2,
+    axisDepthM: 1.2,
     offsetM: null,
   } as const
 
