@@ -83,8 +83,6 @@ describe('the echo of depths', () => {
     depth: { valueM: 30 * 0.0254, to: 'top' },
     diameterM: 2.375 * 0.0254,
     stationM: 6,
-    axisDepthM: 1.2,
-    axisDepthM: 1.2,
     offsetM: null,
   } as const
 
@@ -111,6 +109,7 @@ describe('gap and chance', () => {
     utility: 0,
     kind: 'gas',
     stationM: 6,
+    axisDepthM: 1.2,
     separationM: 0.3,
     gapM: 0.254,
     requiredM: 0.4,
