@@ -10,7 +10,7 @@ const planAsMade = z
   .nullable()
   .describe('the result, underlane/plan@1, as made by `engine` at the save; null with reasons in `issues`')
 
-export const answeredIssue = z.object({
+const answeredIssue = z.object({
   path: z.string().describe('where it is: dotted, empty for the whole'),
   code: z.string(),
   given: z.string().optional(),
@@ -20,7 +20,7 @@ export const answeredIssue = z.object({
   text: z.string().describe('the sentence, in the language asked for'),
 })
 
-export const crossingStatus = z.enum(['hold', 'check', 'no-plan'])
+const crossingStatus = z.enum(['hold', 'check', 'no-plan'])
 
 const listed = {
   id: z.guid().describe('made by whoever creates it'),
@@ -35,7 +35,7 @@ const listed = {
   document: fileOfCrossing,
 }
 
-export const listedCrossing = z.object(listed)
+const listedCrossing = z.object(listed)
 export type ListedCrossing = z.infer<typeof listedCrossing>
 
 export const crossingPage = z.object({ items: z.array(listedCrossing), next: z.string().nullable() })

@@ -6,7 +6,7 @@ import { STORED, savedColumns, storedFrom } from './rows.ts'
 import type { RevisionAction, Tables } from './tables.ts'
 
 /** A removal can be undone for so long. */
-export const UNDO_DAYS = 30
+const UNDO_DAYS = 30
 const DAY_MS = 24 * 60 * 60 * 1000
 
 /** A change holds the writer's lock from its start: what it reads stays so until it ends. */
