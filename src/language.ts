@@ -1,3 +1,4 @@
+import '../shared/text/spanish.ts'
 import type { Language } from '../shared/text/language.ts'
 
 export const LANGUAGES = ['en', 'es'] as const satisfies readonly Language[]

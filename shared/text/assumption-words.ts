@@ -2,17 +2,17 @@ import type { Kind } from '../core/kinds.ts'
 import type { Assumption } from '../core/plan/plan.ts'
 import { bySystem, plainCode } from './by-system.ts'
 import { EN_ASSUMED, EN_ASSUMPTIONS } from './en-assumptions.ts'
-import { ES_ASSUMED, ES_ASSUMPTIONS } from './es-assumptions.ts'
 import { fill, templateOf } from './fill.ts'
 import type { BothLanguages, Say } from './language.ts'
+import { withSpanish } from './learned-languages.ts'
 import { knowsWord, planWord } from './plan-words.ts'
 import { saidQuantity, saidTapeDepth } from './say-quantity.ts'
 
-export const ASSUMPTION_TEMPLATES: BothLanguages<keyof typeof EN_ASSUMPTIONS> = {
-  en: EN_ASSUMPTIONS,
-  es: ES_ASSUMPTIONS,
-}
-const ASSUMED: BothLanguages<keyof typeof EN_ASSUMED> = { en: EN_ASSUMED, es: ES_ASSUMED }
+export const ASSUMPTION_TEMPLATES: BothLanguages<keyof typeof EN_ASSUMPTIONS> = withSpanish(
+  EN_ASSUMPTIONS,
+  'assumptions',
+)
+const ASSUMED: BothLanguages<keyof typeof EN_ASSUMED> = withSpanish(EN_ASSUMED, 'assumed')
 
 /** `ground.1.sptN` → the pattern and the number a person counts by. */
 function patternOf(name: string): { readonly pattern: string; readonly number: number } | null {

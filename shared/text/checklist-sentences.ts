@@ -1,15 +1,15 @@
 import type { ChecklistItem } from '../core/plan/plan.ts'
 import { plainCode } from './by-system.ts'
 import { EN_CHECKLIST } from './en-checklist.ts'
-import { ES_CHECKLIST } from './es-checklist.ts'
 import { fill, templateOf } from './fill.ts'
 import type { BothLanguages, Say } from './language.ts'
+import { withSpanish } from './learned-languages.ts'
 import { planWord } from './plan-words.ts'
 
-export const CHECKLIST_TEMPLATES: BothLanguages<keyof typeof EN_CHECKLIST> = {
-  en: EN_CHECKLIST,
-  es: ES_CHECKLIST,
-}
+export const CHECKLIST_TEMPLATES: BothLanguages<keyof typeof EN_CHECKLIST> = withSpanish(
+  EN_CHECKLIST,
+  'checklist',
+)
 
 /** One thing to look at and put a name to. */
 export const checklistSentence = ({ id }: Pick<ChecklistItem, 'id'>, say: Say): string =>

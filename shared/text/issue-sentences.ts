@@ -1,18 +1,22 @@
 import type { Kind } from '../core/kinds.ts'
 import type { Candidate, Issue, IssueCode } from '../core/outcome.ts'
-import { EN_ACCEPTED, ES_ACCEPTED } from './accepted-phrases.ts'
+import { EN_ACCEPTED } from './accepted-phrases.ts'
 import { plainCode } from './by-system.ts'
 import { EN_ISSUE_PARTS, EN_ISSUES, EN_QUESTIONS } from './en-issues.ts'
-import { ES_ISSUE_PARTS, ES_ISSUES, ES_QUESTIONS } from './es-issues.ts'
 import { fill, templateOf } from './fill.ts'
 import { isKindName, kindWords } from './kind-words.ts'
 import type { BothLanguages, Language, Say, TextValues } from './language.ts'
+import { withSpanish } from './learned-languages.ts'
 import { saidQuantity } from './say-quantity.ts'
 
 type WithVariants = BothLanguages<keyof typeof EN_ISSUES | IssueCode>
-export const ISSUE_TEMPLATES: WithVariants = { en: EN_ISSUES, es: ES_ISSUES }
-const QUESTIONS: BothLanguages<keyof typeof EN_QUESTIONS> = { en: EN_QUESTIONS, es: ES_QUESTIONS }
-const PARTS: BothLanguages<keyof typeof EN_ISSUE_PARTS> = { en: EN_ISSUE_PARTS, es: ES_ISSUE_PARTS }
+export const ISSUE_TEMPLATES: WithVariants = withSpanish(EN_ISSUES, 'issues')
+const QUESTIONS: BothLanguages<keyof typeof EN_QUESTIONS> = withSpanish(EN_QUESTIONS, 'questions')
+const PARTS: BothLanguages<keyof typeof EN_ISSUE_PARTS> = withSpanish(EN_ISSUE_PARTS, 'issueParts')
+const ACCEPTED: Readonly<Record<Language, Readonly<Record<string, string>>>> = withSpanish(
+  EN_ACCEPTED,
+  'accepted',
+)
 
 /** Figures in a refusal are said in both systems: the reader's is not known at every door. */
 const US = 'us' as const
@@ -24,7 +28,7 @@ const bothSystems = (lang: Language): { readonly us: Say; readonly si: Say } => 
 /** A phrase of what would do, in the reader's language: a kind of quantity, a known phrase, or as it stands. */
 function acceptedWords(accepted: string, lang: Language): string {
   if (isKindName(accepted)) return kindWords(accepted, lang)
-  const known = lang === 'es' ? ES_ACCEPTED : EN_ACCEPTED
+  const known = ACCEPTED[lang]
   return (Object.hasOwn(known, accepted) ? known[accepted] : undefined) ?? accepted
 }
 

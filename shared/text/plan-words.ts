@@ -1,15 +1,15 @@
 import { bySystem, plainCode } from './by-system.ts'
 import { EN_WORDS } from './en-words.ts'
-import { ES_WORDS } from './es-words.ts'
 import type { Say } from './language.ts'
+import { withSpanish } from './learned-languages.ts'
 
 export type WordGroup = keyof typeof EN_WORDS
 type Group = Readonly<Record<string, string>>
 
-const WORDS: Readonly<Record<Say['lang'], Readonly<Record<WordGroup, Group>>>> = {
-  en: EN_WORDS,
-  es: ES_WORDS,
-}
+const WORDS: Readonly<Record<Say['lang'], Readonly<Record<WordGroup, Group>>>> = withSpanish(
+  EN_WORDS,
+  'words',
+)
 
 export const knowsWordGroup = (group: string): group is WordGroup => Object.hasOwn(EN_WORDS, group)
 export const knowsWord = (group: WordGroup, code: string): boolean => Object.hasOwn(EN_WORDS[group], code)

@@ -1,13 +1,13 @@
 import type { ReleasePart, ReleaseReason } from '../core/plan/plan.ts'
 import { plainCode } from './by-system.ts'
 import { EN_RELEASE, EN_STATUS, EN_STATUS_MEANING } from './en-release.ts'
-import { ES_RELEASE, ES_STATUS, ES_STATUS_MEANING } from './es-release.ts'
 import { fill, templateOf } from './fill.ts'
 import type { BothLanguages, Language, Say } from './language.ts'
+import { withSpanish } from './learned-languages.ts'
 
-export const RELEASE_TEMPLATES: BothLanguages<keyof typeof EN_RELEASE> = { en: EN_RELEASE, es: ES_RELEASE }
-const STATUS: BothLanguages<ReleasePart['status']> = { en: EN_STATUS, es: ES_STATUS }
-const MEANING: BothLanguages<ReleasePart['status']> = { en: EN_STATUS_MEANING, es: ES_STATUS_MEANING }
+export const RELEASE_TEMPLATES: BothLanguages<keyof typeof EN_RELEASE> = withSpanish(EN_RELEASE, 'release')
+const STATUS: BothLanguages<ReleasePart['status']> = withSpanish(EN_STATUS, 'status')
+const MEANING: BothLanguages<ReleasePart['status']> = withSpanish(EN_STATUS_MEANING, 'statusMeaning')
 
 /** Hold or Check: the two things a plan can say. The third word is only ever signed on site. */
 export const statusWord = (status: ReleasePart['status'], lang: Language): string => STATUS[lang][status]

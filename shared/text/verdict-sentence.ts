@@ -1,13 +1,13 @@
 import type { UtilityInput } from '../core/plan/crossing-input.ts'
 import type { ClearancePart, Plan } from '../core/plan/plan.ts'
 import { EN_VERDICT } from './en-verdict.ts'
-import { ES_VERDICT } from './es-verdict.ts'
 import { fill } from './fill.ts'
 import type { BothLanguages, Say } from './language.ts'
+import { withSpanish } from './learned-languages.ts'
 import { ODDS_IN_TENTHS_FROM } from './say-quantity.ts'
 import { groundWords } from './soil-words.ts'
 
-export const VERDICT_TEMPLATES: BothLanguages<keyof typeof EN_VERDICT> = { en: EN_VERDICT, es: ES_VERDICT }
+export const VERDICT_TEMPLATES: BothLanguages<keyof typeof EN_VERDICT> = withSpanish(EN_VERDICT, 'verdict')
 
 /** The ground, the likely times and how often it takes a second try; without times, that too few arrive to give any. */
 export function verdictSentence(plan: Pick<Plan, 'run' | 'shots'>, say: Say): string {

@@ -1,3 +1,4 @@
+import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
 import { DEFAULTS } from '../../shared/core/plan/assumptions.ts'
 import {
@@ -13,10 +14,10 @@ import {
 } from '../../shared/core/plan/crossing-input.ts'
 import { COHESIVE_STATES, GRANULAR_STATES } from '../../shared/tables/ground-families.ts'
 import { USCS_SOILS } from '../../shared/tables/uscs-soils.ts'
-import { ES_ACCEPTED } from '../../shared/text/accepted-phrases.ts'
 import { ASSUMPTION_TEMPLATES } from '../../shared/text/assumption-words.ts'
 import { CAUTION_TEMPLATES } from '../../shared/text/caution-sentences.ts'
 import { CHECKLIST_TEMPLATES } from '../../shared/text/checklist-sentences.ts'
+import { ES_ACCEPTED } from '../../shared/text/es-accepted.ts'
 import { ISSUE_TEMPLATES } from '../../shared/text/issue-sentences.ts'
 import { knowsWord, type WordGroup } from '../../shared/text/plan-words.ts'
 import { RELEASE_TEMPLATES } from '../../shared/text/release-sentences.ts'

@@ -1,3 +1,4 @@
+import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
 import { ASSUMPTION_TEMPLATES, assumedValue, assumptionName } from '../../shared/text/assumption-words.ts'
 import { CAUTION_TEMPLATES, cautionSentence } from '../../shared/text/caution-sentences.ts'

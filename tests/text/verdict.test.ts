@@ -1,3 +1,4 @@
+import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
 import type { ClearancePart, RunPart, ShotPart } from '../../shared/core/plan/plan.ts'
 import type { Say } from '../../shared/text/language.ts'

@@ -1,0 +1,46 @@
+/**
+ * What would do, as the doors and the engine word it, in Spanish. Keys are those words exactly; lists of keys, units and
+ * values a file takes are the same in every language and are not here.
+ */
+export const ES_ACCEPTED: Readonly<Record<string, string>> = {
+  'example, or a rate book written out': 'example, o un libro de precios completo',
+  'a length, or launch and reception positions': 'una longitud, o las posiciones de launch y reception',
+  'a system and a size, or an outside diameter': 'un sistema y un tamaño, o un diámetro exterior',
+  'a diameter and what else is known': 'un diámetro y lo demás que se sepa',
+  'a crossing: a JSON object': 'un cruce: un objeto JSON',
+  'the nearest known key': 'la clave conocida más parecida',
+  'station for a line that crosses, offset for one alongside':
+    'station para una línea que cruza, offset para una que va al costado',
+  '"to" beyond "from"': '«to» más allá de «from»',
+  'where this stretch of ground ends': 'dónde termina este tramo de suelo',
+  'stretches in order, none over another': 'tramos en orden, ninguno encima de otro',
+  'at most 1 MB': '1 MB como máximo',
+  'the `next` of a page': 'el `next` de una página',
+  'a whole number': 'un número entero',
+  'a file that exists': 'un archivo que exista',
+  'a file, not a folder': 'un archivo, no una carpeta',
+  'a file that may be read': 'un archivo que se pueda leer',
+  'a second pass with an expander: set "pull" to "expander"':
+    'una segunda pasada con ensanchador: ponga "pull" en "expander"',
+  'one value': 'un solo valor',
+  refusal: 'rechazo',
+  'no space': 'sin espacio',
+  'no comma': 'sin coma',
+  'decimal point': 'punto decimal',
+  number: 'número',
+  string: 'texto',
+  boolean: 'true o false',
+  object: 'un objeto',
+  array: 'una lista',
+  'a three-letter currency code': 'un código de moneda de tres letras',
+  'a date like 2026-03-02 or a date and time like 2026-03-02T09:10':
+    'una fecha como 2026-03-02 o fecha y hora como 2026-03-02T09:10',
+  'depth to the top of the line, as a locator or a test hole reads it':
+    'profundidad a la parte de arriba de la línea, como la lee un detector o una calicata',
+  'depth to its centre': 'profundidad a su centro',
+  'depth to its underside': 'profundidad a su parte de abajo',
+  'depths are to the centre of the bore': 'profundidades al centro de la perforación',
+  'depths are to the top of the pipe': 'profundidades a la parte de arriba del tubo',
+  'depths are to the underside of the bore': 'profundidades a la parte de abajo de la perforación',
+  'depths are to the floor of the pits': 'profundidades al piso de los pozos',
+}

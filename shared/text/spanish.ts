@@ -1,0 +1,28 @@
+import { ES_ACCEPTED } from './es-accepted.ts'
+import { ES_ASSUMED, ES_ASSUMPTIONS } from './es-assumptions.ts'
+import { ES_CAUTIONS } from './es-cautions.ts'
+import { ES_CHECKLIST } from './es-checklist.ts'
+import { ES_ISSUE_PARTS, ES_ISSUES, ES_QUESTIONS } from './es-issues.ts'
+import { ES_RELEASE, ES_STATUS, ES_STATUS_MEANING } from './es-release.ts'
+import { ES_VERDICT } from './es-verdict.ts'
+import { ES_WORDS } from './es-words.ts'
+import { learnSpanish } from './learned-languages.ts'
+
+/** Every large table of Spanish; importing this file is what makes Spanish speakable. */
+export const SPANISH = {
+  accepted: ES_ACCEPTED,
+  assumed: ES_ASSUMED,
+  assumptions: ES_ASSUMPTIONS,
+  cautions: ES_CAUTIONS,
+  checklist: ES_CHECKLIST,
+  issueParts: ES_ISSUE_PARTS,
+  issues: ES_ISSUES,
+  questions: ES_QUESTIONS,
+  release: ES_RELEASE,
+  status: ES_STATUS,
+  statusMeaning: ES_STATUS_MEANING,
+  verdict: ES_VERDICT,
+  words: ES_WORDS,
+}
+
+learnSpanish(SPANISH)
