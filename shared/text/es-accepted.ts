@@ -43,4 +43,8 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'depths are to the top of the pipe': 'profundidades a la parte de arriba del tubo',
   'depths are to the underside of the bore': 'profundidades a la parte de abajo de la perforación',
   'depths are to the floor of the pits': 'profundidades al piso de los pozos',
+  '1 to 200 letters, digits and signs': 'de 1 a 200 letras, cifras y signos',
+  'the version as its ETag gave it, such as "3"': 'la versión como la dio su ETag, por ejemplo "3"',
+  'If-Match: "<version>"': 'If-Match: "<versión>"',
+  'a UUID': 'un UUID',
 }
