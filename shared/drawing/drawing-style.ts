@@ -82,5 +82,13 @@ export function drawingStyle(place: 'page' | 'file'): string {
     ['.limit', `fill:none;stroke:${c('ink')};stroke-width:2px`],
     ...MARK_COLOURS.map((name) => [`.mark-${name}`, `color:${c(name)}`] as const),
   ]
-  return rules.map(([selector, body]) => `${`.underlane-drawing ${selector}`.trim()}{${body}}`).join('\n')
+  // The drawing's own colours in the dark; what the page names for itself it also darkens.
+  const dark =
+    place === 'file'
+      ? ''
+      : '\n@media screen and (prefers-color-scheme: dark){.underlane-drawing{--drawing-earth:#2b2a22;--drawing-hard:#4a5056;--drawing-grass:#8fb56a;--drawing-water:#6db3ea}}'
+  const light = rules
+    .map(([selector, body]) => `${`.underlane-drawing ${selector}`.trim()}{${body}}`)
+    .join('\n')
+  return light + dark
 }

@@ -1,5 +1,5 @@
 import { type Attributes, type SvgNode, textNode } from './svg-tree.ts'
-import { textWidth } from './text-width.ts'
+import { BOLD, textWidth } from './text-width.ts'
 
 /** Smallest text of any drawing, and the size of ordinary labels. */
 export const SMALL_PX = 12
@@ -32,9 +32,9 @@ export function label(
   return textNode('text', attributes, text)
 }
 
-/** The room a label takes. */
+/** The room a label in half-bold letters takes; others take less. */
 export function labelBox(text: string, x: number, y: number, anchor: Anchor, sizePx = LABEL_PX): Box {
-  const width = textWidth(text, sizePx)
+  const width = textWidth(text, sizePx) * BOLD
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
   return { left, right: left + width, top: y - sizePx * 0.8, bottom: y + sizePx * 0.25 }
 }

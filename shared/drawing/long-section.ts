@@ -2,7 +2,7 @@ import type { CrossingInput } from '../core/plan/crossing-input.ts'
 import type { Plan } from '../core/plan/plan.ts'
 import type { UnitSystem } from '../quantities/shown-units.ts'
 import type { Language } from '../text/language.ts'
-import { flagsHeight, placeFlags } from './flags.ts'
+import { type Flag, flagsHeight, placeFlags } from './flags.ts'
 import { LABEL_PX, LINE_PX, label, SMALL_PX } from './label.ts'
 import { legend } from './legend.ts'
 import { longSectionTable, type SectionTable } from './long-section-table.ts'
@@ -31,9 +31,16 @@ import {
   scaleNote,
   sheetScalesM,
 } from './section-scale.ts'
-import { fadeGradients, flagItems, flagNodes, utilitiesInSection } from './section-utilities.ts'
+import {
+  crossing,
+  fadeGradients,
+  flagItems,
+  flagNodes,
+  shortText,
+  utilitiesInSection,
+} from './section-utilities.ts'
 import { group, node, rect, type SvgNode, textNode } from './svg-tree.ts'
-import { wrapped } from './text-width.ts'
+import { BOLD, wrapped } from './text-width.ts'
 
 export type LongSectionOptions = {
   readonly system: UnitSystem
@@ -58,6 +65,8 @@ export type LongSection = {
 }
 
 const NARROW_PX = 640
+/** On a narrow screen more flags than this are kept to names. */
+const MOST_FULL_FLAGS = 4
 const SIDE_PX = 10
 const SHEET_MARGIN_PX = 10 * PX_PER_MM
 
@@ -68,6 +77,8 @@ type Layout = {
   readonly exaggeration: number
   readonly metresPerInch: number | null
   readonly hasHeading: boolean
+  /** Flags with names only, where many lines stand close. */
+  readonly isCompact: boolean
   readonly idPrefix: string
 }
 type Drawn = { readonly nodes: readonly SvgNode[]; readonly heightPx: number }
@@ -77,7 +88,8 @@ export function longSection(input: CrossingInput, plan: Plan, options: LongSecti
   const facts = sectionFacts(input, plan, options)
   const extent = extentOf(facts)
   const sheet = options.sheet === undefined || options.sheet === 'screen' ? null : options.sheet
-  const layout = sheet === null ? screenLayout(extent, options) : sheetLayout(facts, extent, options, sheet)
+  const layout =
+    sheet === null ? screenLayout(facts, extent, options) : sheetLayout(facts, extent, options, sheet)
   const drawn = draw(facts, extent, layout)
   return {
     tree: root(facts, drawn, layout, sheet),
@@ -87,7 +99,8 @@ export function longSection(input: CrossingInput, plan: Plan, options: LongSecti
   }
 }
 
-function screenLayout(extent: Extent, options: LongSectionOptions): Layout {
+function screenLayout(facts: SectionFacts, extent: Extent, options: LongSectionOptions): Layout {
+  const lines = facts.utilities.filter((each) => each.said.stationM !== null).length
   const widthPx = Math.max(280, options.widthPx)
   const pxPerM = (widthPx - 2 * SIDE_PX) / (extent.toM - extent.fromM)
   return {
@@ -97,6 +110,7 @@ function screenLayout(extent: Extent, options: LongSectionOptions): Layout {
     exaggeration: options.exaggeration ?? chosenExaggeration(extent, pxPerM),
     metresPerInch: null,
     hasHeading: options.heading ?? false,
+    isCompact: widthPx < NARROW_PX && lines > MOST_FULL_FLAGS,
     idPrefix: options.idPrefix ?? 'section',
   }
 }
@@ -111,24 +125,41 @@ function sheetLayout(facts: SectionFacts, extent: Extent, options: LongSectionOp
     const pxPerM = PX_PER_INCH / metresPerInch
     const wanted = options.exaggeration ?? chosenExaggeration(extent, pxPerM)
     const steps = options.exaggeration ? [wanted] : [wanted, 5, 2, 1].filter((times) => times <= wanted)
-    return steps.map(
-      (exaggeration): Layout => ({
-        widthPx,
-        marginPx: SHEET_MARGIN_PX,
-        pxPerM,
-        exaggeration,
-        metresPerInch,
-        hasHeading: true,
-        idPrefix: options.idPrefix ?? 'section',
-      }),
+    return [false, true].flatMap((isCompact) =>
+      steps.map(
+        (exaggeration): Layout => ({
+          widthPx,
+          marginPx: SHEET_MARGIN_PX,
+          pxPerM,
+          exaggeration,
+          metresPerInch,
+          hasHeading: true,
+          isCompact,
+          idPrefix: options.idPrefix ?? 'section',
+        }),
+      ),
     )
   })
   const fitting = layouts.find((layout) => draw(facts, extent, layout).heightPx <= heightPx)
   const smallest = layouts.at(-1)
-  return fitting ?? smallest ?? screenLayout(extent, options)
+  return fitting ?? smallest ?? screenLayout(facts, extent, options)
 }
 
-function notesOf(facts: SectionFacts, frame: Frame, layout: Layout): readonly string[] {
+/** A short clearance is always said: here, where its flag had no room for words. */
+function unsaid(facts: SectionFacts, flags: readonly Flag[]): readonly string[] {
+  return crossing(facts).flatMap((utility, index) => {
+    const short = shortText(utility, facts)
+    const name = facts.words('lineAt', { kind: utility.said.kind, m: utility.stationM })
+    return short === null || (flags[index]?.lines.length ?? 0) > 1 ? [] : [`${name}: ${short}`]
+  })
+}
+
+function notesOf(
+  facts: SectionFacts,
+  frame: Frame,
+  layout: Layout,
+  flags: readonly Flag[],
+): readonly string[] {
   const { input, words } = facts
   const asked =
     input.utilities === null
@@ -139,7 +170,12 @@ function notesOf(facts: SectionFacts, frame: Frame, layout: Layout): readonly st
   const below = waterReaches(facts)
     .filter((reach) => !isInView(facts, frame, reach))
     .map(({ depthM }) => words('groundwaterBelow', { m: depthM }))
-  return [...asked, ...new Set(below), scaleNote(facts, layout.exaggeration, layout.metresPerInch)]
+  return [
+    ...unsaid(facts, flags),
+    ...asked,
+    ...new Set(below),
+    scaleNote(facts, layout.exaggeration, layout.metresPerInch),
+  ]
 }
 
 /** From top to foot: name, flags, the section, what stands under it, the strip from above, signs, notes. */
@@ -147,13 +183,13 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
   const { marginPx, widthPx, idPrefix } = layout
   const left = marginPx
   const range = { left, right: widthPx - marginPx }
-  const headingLines = layout.hasHeading ? wrapped(facts.input.name, 16, range.right - range.left) : []
+  const headingLines = layout.hasHeading ? wrapped(facts.input.name, 16 * BOLD, range.right - range.left) : []
   const heading = headingLines.map((text, index) =>
     label(text, left, marginPx + 16 + index * 20, { sizePx: 16, className: 'heading' }),
   )
   const isNarrow = widthPx < NARROW_PX
   const xOf = (stationM: number) => left + (stationM - extent.fromM) * layout.pxPerM
-  const flags = placeFlags(flagItems(facts, xOf), range)
+  const flags = placeFlags(flagItems(facts, xOf, layout.isCompact), range)
   const flagFoot = marginPx + headingLines.length * 20 + 6 + flagsHeight(flags)
   const topPx = flagFoot + 28
   const frame = frameOf(extent, layout, { leftPx: left, topPx, isNarrow })
@@ -167,7 +203,7 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
   const legendTop = stripTop + strip.heightPx + 8
   const signs = legend(facts, { leftPx: left, rightPx: range.right, topPx: legendTop }, idPrefix)
   let y = legendTop + signs.heightPx + 18
-  const notes = notesOf(facts, frame, layout).flatMap((text) =>
+  const notes = notesOf(facts, frame, layout, flags).flatMap((text) =>
     wrapped(text, SMALL_PX, range.right - range.left).map((line) => {
       const placed = label(line, left, y, { sizePx: SMALL_PX })
       y += LINE_PX

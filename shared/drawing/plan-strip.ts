@@ -1,13 +1,13 @@
 import { planWord } from '../text/plan-words.ts'
 import { halfAlongM } from './drawn-utility.ts'
-import { LINE_PX, label, SMALL_PX } from './label.ts'
+import { LABEL_PX, LINE_PX, label, SMALL_PX } from './label.ts'
 import { type LaneItem, placeInLane } from './lane.ts'
 import { boredToM } from './section-bore.ts'
 import { deviationP90M, type SectionFacts } from './section-facts.ts'
 import { type Frame, pitSpanM } from './section-frame.ts'
 import { crossing } from './section-utilities.ts'
 import { group, lineBetween, node, type Point, polygon, rect, type SvgNode } from './svg-tree.ts'
-import { textWidth, wrapped } from './text-width.ts'
+import { BOLD, textWidth, wrapped } from './text-width.ts'
 import { markColour, utilityGlyph } from './utility-marks.ts'
 
 /** The strip is at most so high, to either side of the bore. */
@@ -17,8 +17,6 @@ const SIDEWAYS = [200, 100, 50, 20, 10, 5, 2, 1]
 const ALONGSIDE_IN_VIEW_M = 2.5
 const LABEL_ROW_PX = 18
 const GLYPH_ONLY_PX = 14
-/** Half-bold letters are a little wider than their size says. */
-const HEADING_PX = 14.5
 
 type Strip = {
   readonly axisPx: number
@@ -192,7 +190,7 @@ export function planStrip(
   const heading =
     sizes.times === 1 ? facts.words('sideways') : facts.words('sidewaysScale', { times: sizes.times })
   const width = frame.rightPx - frame.leftPx
-  const headingLines = wrapped(heading, HEADING_PX, Math.max(width, 260))
+  const headingLines = wrapped(heading, LABEL_PX * BOLD, Math.max(width, 260))
   const namesTop = topPx + 6 + headingLines.length * LINE_PX
   const stripTop = namesTop + namesPx
   const strip: Strip = { ...sizes, axisPx: stripTop + sizes.halfPx }

@@ -1,4 +1,5 @@
 import type { AirPart } from '../core/plan/plan.ts'
+import type { Say } from '../text/language.ts'
 import { airElementWord, planWord } from '../text/plan-words.ts'
 import { saidQuantity } from '../text/say-quantity.ts'
 import { LABEL_PX, LINE_PX, label, SMALL_PX } from './label.ts'
@@ -17,6 +18,7 @@ type Rung = { readonly name: string; readonly gaugePa: number; readonly lostPa: 
 /** A smaller loss would be shown as none. */
 const SHOWN_FROM_PA = 6000
 const SIDE_PX = 10
+const TOP_PX = 24
 const RUNG_PX = 42
 const BAR_PX = 10
 
@@ -42,53 +44,70 @@ const barClass = (flag: AirPart['flag'], isTool: boolean): string => {
   return flag === 'high' ? 'bar bar-high' : 'bar bar-low'
 }
 
-/** Pressures from compressor to tool as bars, with the limits a tool works between and the verdict in words. */
-export function pressureLadder(air: AirPart, options: Options): SvgNode {
-  const { lang, system } = options
-  const say = { lang, system }
-  const words = drawingWords(say)
+type Ladder = {
+  readonly air: AirPart
+  readonly say: Say
+  readonly words: ReturnType<typeof drawingWords>
+  readonly widthPx: number
+  readonly rungs: readonly Rung[]
+  readonly x: (gaugePa: number) => number
+  readonly footPx: number
+}
+
+function ladderOf(air: AirPart, options: Options): Ladder {
+  const say = { lang: options.lang, system: options.system }
   const widthPx = Math.max(280, options.widthPx)
   const rungs = rungsOf(air, options)
   const mostPa = Math.max(HIGH_ABOVE_PA * 1.1, ...rungs.map((rung) => rung.gaugePa))
   const x = (gaugePa: number) => SIDE_PX + (gaugePa / mostPa) * (widthPx - 2 * SIDE_PX)
-  const topPx = 24
-  const footPx = topPx + rungs.length * RUNG_PX
-  const bars = rungs.flatMap((rung, index) => {
-    const y = topPx + index * RUNG_PX
+  return { air, say, words: drawingWords(say), widthPx, rungs, x, footPx: TOP_PX + rungs.length * RUNG_PX }
+}
+
+/** A bar for each pressure, what it is over it, and across it where the limits lie. */
+function rungNodes({ air, rungs, say, words, x }: Ladder): readonly SvgNode[] {
+  return rungs.flatMap((rung, index) => {
+    const y = TOP_PX + index * RUNG_PX
     const isTool = index === rungs.length - 1
     const flag = isTool ? `: ${planWord('airFlag', air.flag, say)}` : ''
     const lost = rung.lostPa >= SHOWN_FROM_PA ? `, ${words('ladderLost', { lostPa: rung.lostPa })}` : ''
     const text = `${rung.name} ${saidQuantity(rung.gaugePa, 'gaugePressure', say)}${flag}${lost}`
-    const isBad = isTool && air.flag !== 'good'
+    const className = isTool && air.flag !== 'good' ? 'bad' : ''
     return [
-      label(text, SIDE_PX, y + 14, { sizePx: LABEL_PX, className: isBad ? 'bad' : '' }),
+      label(text, SIDE_PX, y + 14, { sizePx: LABEL_PX, className }),
       rect(barClass(air.flag, isTool), SIDE_PX, y + 20, x(rung.gaugePa) - SIDE_PX, BAR_PX),
+      ...[LOW_BELOW_PA, HIGH_ABOVE_PA].map((pa) =>
+        lineBetween('limit', [x(pa), y + 17], [x(pa), y + BAR_PX + 23]),
+      ),
     ]
   })
-  const lowText = words('ladderLow', { pa: LOW_BELOW_PA })
-  const highText = words('ladderHigh', { pa: HIGH_ABOVE_PA })
-  // Across the bars only: words stay free of lines.
-  const limits = rungs.flatMap((_, index) =>
-    [LOW_BELOW_PA, HIGH_ABOVE_PA].map((pa) => {
-      const y = topPx + index * RUNG_PX + 17
-      return lineBetween('limit', [x(pa), y], [x(pa), y + BAR_PX + 6])
-    }),
-  )
-  const endOf = (text: string, pa: number) => Math.max(x(pa) + 4, SIDE_PX + textWidth(text, SMALL_PX))
-  const foot = [
-    label(lowText, endOf(lowText, LOW_BELOW_PA), footPx + 16, { anchor: 'end', sizePx: SMALL_PX }),
-    label(highText, Math.min(endOf(highText, HIGH_ABOVE_PA), widthPx - SIDE_PX), footPx + 16 + LINE_PX, {
-      anchor: 'end',
-      sizePx: SMALL_PX,
-    }),
-  ]
+}
+
+/** What the limits are, under them, and how high the pressure goes while the tool does not hammer. */
+function footNodes({ air, words, widthPx, x, footPx }: Ladder): readonly SvgNode[] {
+  const rightPx = widthPx - SIDE_PX
+  const limits = [
+    { text: words('ladderLow', { pa: LOW_BELOW_PA }), pa: LOW_BELOW_PA },
+    { text: words('ladderHigh', { pa: HIGH_ABOVE_PA }), pa: HIGH_ABOVE_PA },
+  ].map(({ text, pa }, index) => {
+    const end = Math.min(Math.max(x(pa) + 4, SIDE_PX + textWidth(text, SMALL_PX)), rightPx)
+    return label(text, end, footPx + 16 + index * LINE_PX, { anchor: 'end', sizePx: SMALL_PX })
+  })
   const riding = wrapped(
     words('ladderUnloaded', { pa: air.unloadedGaugePa }),
     SMALL_PX,
-    widthPx - 2 * SIDE_PX,
+    rightPx - SIDE_PX,
   ).map((text, index) => label(text, SIDE_PX, footPx + 20 + (2 + index) * LINE_PX, { sizePx: SMALL_PX }))
-  const heightPx = footPx + 20 + (2 + riding.length) * LINE_PX
+  return [...limits, ...riding]
+}
+
+/** Pressures from compressor to tool as bars, with the limits a tool works between and the verdict in words. */
+export function pressureLadder(air: AirPart, options: Options): SvgNode {
+  const ladder = ladderOf(air, options)
+  const { words, widthPx, footPx } = ladder
+  const foot = footNodes(ladder)
+  const heightPx = footPx + 20 + foot.length * LINE_PX
   const id = options.idPrefix ?? 'ladder'
+  const { compressorGaugePa, toolGaugePa, flag } = air
   return node(
     'svg',
     {
@@ -103,20 +122,11 @@ export function pressureLadder(air: AirPart, options: Options): SvgNode {
     },
     [
       textNode('title', { id: `${id}-title` }, words('ladderTitle')),
-      textNode(
-        'desc',
-        { id: `${id}-desc` },
-        words('ladderDesc', {
-          compressorGaugePa: air.compressorGaugePa,
-          toolGaugePa: air.toolGaugePa,
-          flag: air.flag,
-        }),
-      ),
+      textNode('desc', { id: `${id}-desc` }, words('ladderDesc', { compressorGaugePa, toolGaugePa, flag })),
       rect('sheet', 0, 0, widthPx, heightPx),
       label(words('ladderTitle'), SIDE_PX, 16, { className: 'heading' }),
-      group('rungs', bars),
-      group('limits', limits),
-      group('limit-words', [...foot, ...riding]),
+      group('rungs', rungNodes(ladder)),
+      group('limit-words', foot),
     ],
   )
 }

@@ -8,7 +8,7 @@ import { type Frame, pitSpanM } from './section-frame.ts'
 import { soilReaches } from './section-ground.ts'
 import { crossing } from './section-utilities.ts'
 import { group, lineBetween, rect, type SvgNode } from './svg-tree.ts'
-import { textWidth } from './text-width.ts'
+import { BOLD, textWidth } from './text-width.ts'
 
 type Row = { readonly node: SvgNode; readonly heightPx: number }
 
@@ -77,21 +77,25 @@ function endNotes(facts: SectionFacts, frame: Frame): readonly EndNote[] {
   return [...pits, ...others]
 }
 
-/** What each end is and how deep, under it. */
+const widthOf = (note: EndNote): number =>
+  Math.max(...note.lines.map((text, index) => textWidth(text, SMALL_PX) * (index === 0 ? BOLD : 1)))
+
+/** What each end is and how deep, under it; over it the least cover, where the section had no room for its figure. */
 export function endNoteRow(
   facts: SectionFacts,
   frame: Frame,
   topPx: number,
-  extra: { readonly text: string; readonly x: number } | null,
+  cover: { readonly text: string; readonly x: number } | null,
 ): Row {
-  const cover = extra === null ? [] : [{ centrePx: extra.x, priority: 3, lines: [extra.text] }]
-  const notes: readonly EndNote[] = [...cover, ...endNotes(facts, frame)]
+  const notes = endNotes(facts, frame)
+  const coverPx = cover === null ? 0 : LINE_PX
   const items = notes.map(
     (note): LaneItem => ({
       centrePx: note.centrePx,
       priority: note.priority,
-      widthPx: Math.max(...note.lines.map((text) => textWidth(text, SMALL_PX))),
-      slackPx: frame.isNarrow ? 120 : 60,
+      widthPx: widthOf(note),
+      // Never so far that it stands under its neighbour.
+      slackPx: widthOf(note) / 2,
     }),
   )
   const centres = placeInLane(items, { left: frame.leftPx, right: frame.rightPx })
@@ -101,7 +105,7 @@ export function endNoteRow(
   })
   const nodes = kept.flatMap(({ note, centre }) =>
     note.lines.map((text, line) =>
-      label(text, centre, topPx + 12 + line * LINE_PX, {
+      label(text, centre, topPx + coverPx + 12 + line * LINE_PX, {
         anchor: 'middle',
         sizePx: SMALL_PX,
         className: line === 0 ? 'heading' : '',
@@ -109,7 +113,14 @@ export function endNoteRow(
     ),
   )
   const lines = Math.max(0, ...kept.map(({ note }) => note.lines.length))
-  return { node: group('end-notes', nodes), heightPx: lines * LINE_PX + 4 }
+  const coverNodes = cover === null ? [] : [coverBelow(cover, frame, topPx + 12)]
+  return { node: group('end-notes', [...coverNodes, ...nodes]), heightPx: coverPx + lines * LINE_PX + 4 }
+}
+
+function coverBelow(cover: { readonly text: string; readonly x: number }, frame: Frame, y: number): SvgNode {
+  const half = (textWidth(cover.text, LABEL_PX) * BOLD) / 2
+  const x = Math.min(Math.max(cover.x, frame.leftPx + half), frame.rightPx - half)
+  return label(cover.text, x, y, { anchor: 'middle', className: 'heading' })
 }
 
 /** The names of the ground, between their separators. */

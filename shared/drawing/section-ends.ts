@@ -2,13 +2,14 @@ import type { EndInput } from '../core/plan/crossing-input.ts'
 import type { SectionFacts } from './section-facts.ts'
 import { type Frame, pitSpanM } from './section-frame.ts'
 import { bankFootM } from './section-ground.ts'
-import { group, lineBetween, polygon, polyline, rect, type SvgNode } from './svg-tree.ts'
+import { group, lineBetween, type Point, polygon, polyline, rect, type SvgNode } from './svg-tree.ts'
 
 /** Drawn where nobody gave it; the note says so. */
 const WALL_DRAWN_M = 0.2
 const HANDHOLE_DRAWN_M = 0.6
 /** A wall is shown standing so far out of the ground. */
 const ABOVE_GROUND_PX = 16
+const SLAB_SHOWN_PX = 14
 
 /** A hole dug: cut out of the earth, shored ones with heavier sides. */
 function pitHole(facts: SectionFacts, frame: Frame, pit: SectionFacts['plan']['pits'][number]): SvgNode {
@@ -31,7 +32,7 @@ function pitHole(facts: SectionFacts, frame: Frame, pit: SectionFacts['plan']['p
       polygon('void', [...stationsTop(facts, frame, fromM, toM), footRight, footLeft]),
       polyline('cut', corners),
       ...sides,
-      ...(pit.kind === 'inside' ? [insideSlab(topLeft, topRight)] : []),
+      ...(pit.kind === 'inside' ? [insideSlab(frame, topLeft, topRight)] : []),
     ],
     { 'data-at': pit.atM },
   )
@@ -44,11 +45,16 @@ function stationsTop({ line }: SectionFacts, frame: Frame, fromM: number, toM: n
 }
 
 /** A pit inside a building opens through the floor slab: drawn on both sides of it. */
-const insideSlab = (left: readonly [number, number], right: readonly [number, number]): SvgNode =>
-  group('inside', [
-    rect('masonry', left[0] - 14, left[1] - 3, 14, 6),
-    rect('masonry', right[0], right[1] - 3, 14, 6),
+function insideSlab(frame: Frame, left: Point, right: Point): SvgNode {
+  const reach = (fromPx: number, toPx: number, y: number): SvgNode => {
+    const from = Math.max(fromPx, frame.leftPx)
+    return rect('masonry', from, y - 3, Math.min(toPx, frame.rightPx) - from, 6)
+  }
+  return group('inside', [
+    reach(left[0] - SLAB_SHOWN_PX, left[0], left[1]),
+    reach(right[0], right[0] + SLAB_SHOWN_PX, right[1]),
   ])
+}
 
 type End = { readonly end: EndInput; readonly atM: number; readonly outward: 1 | -1 }
 

@@ -1,5 +1,5 @@
 import { dimensionArrow } from './arrows.ts'
-import { halfAlongM } from './drawn-utility.ts'
+import { halfAlongM, isShort } from './drawn-utility.ts'
 import { type Anchor, type Box, LINE_PX, label, labelBox, overlaps } from './label.ts'
 import { boredToM } from './section-bore.ts'
 import type { SectionFacts } from './section-facts.ts'
@@ -37,8 +37,11 @@ function obstacles(facts: SectionFacts, frame: Frame, coverX: number): readonly 
     if (!utility.depths) return [{ ...body, bottom: frame.bottomPx }]
     const groundM = line.groundLevelM(utility.stationM)
     const around = utility.depthDoubtM
+    const centreY = frame.y(groundM - utility.depths.centreM)
+    // The heavy line of a short gap runs on to the bore.
+    const axisY = isShort(utility) ? frame.y(line.axisLevelM(utility.stationM)) : centreY
     return [
-      { left: x - 2, right: x + 2, top: body.top, bottom: frame.y(groundM - utility.depths.centreM) },
+      { left: x - 2, right: x + 2, top: body.top, bottom: Math.max(centreY, axisY) },
       {
         ...body,
         top: frame.y(groundM - utility.depths.topM + around),

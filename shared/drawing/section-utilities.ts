@@ -46,17 +46,21 @@ function flagLines(utility: CrossingLine, facts: SectionFacts): readonly string[
   return [name, ...rest.filter((text) => text !== null)]
 }
 
-export function flagItems(facts: SectionFacts, x: (stationM: number) => number): readonly FlagItem[] {
+/** `isCompact`: names, and what is short; the rest is in the table. */
+export function flagItems(
+  facts: SectionFacts,
+  x: (stationM: number) => number,
+  isCompact: boolean,
+): readonly FlagItem[] {
   return crossing(facts).map((utility) => {
     const lines = flagLines(utility, facts)
+    const name = planWord('utility', utility.said.kind, facts.say)
+    const shortLines = [name, ...lines.slice(1, isShort(utility) ? 2 : 1)]
     return {
       xPx: x(utility.stationM),
       priority: isShort(utility) ? 2 : utility.depths ? 0 : 1,
-      lines,
-      shortLines: [
-        planWord('utility', utility.said.kind, facts.say),
-        ...lines.slice(1, isShort(utility) ? 2 : 1),
-      ],
+      lines: isCompact ? shortLines : lines,
+      shortLines,
     }
   })
 }

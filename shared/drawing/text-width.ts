@@ -8,6 +8,9 @@ const WIDTHS: readonly (readonly [RegExp, number])[] = [
 ]
 const OTHER = 0.64
 
+/** Half-bold letters are wider than their size says. */
+export const BOLD = 1.13
+
 /** How wide a text is at most, in the units of its size. */
 export function textWidth(text: string, sizePx: number): number {
   let ems = 0

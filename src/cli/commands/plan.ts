@@ -1,8 +1,12 @@
-import { readFile } from 'node:fs/promises'
+import { readFile, writeFile } from 'node:fs/promises'
 import { resolve } from 'node:path'
 import { type Command, Option } from 'commander'
+import { parseCrossing } from '../../../shared/contracts/crossing.ts'
 import { done, type Outcome, refused } from '../../../shared/core/outcome.ts'
-import { planDocument } from '../../plan-document.ts'
+import { drawingStyle } from '../../../shared/drawing/drawing-style.ts'
+import { longSection } from '../../../shared/drawing/long-section.ts'
+import { standaloneSvg } from '../../../shared/drawing/svg-text.ts'
+import { type PlanDocument, planDocument } from '../../plan-document.ts'
 import { answerRefusal, printJson } from '../answer.ts'
 import { EXIT } from '../exit-codes.ts'
 import type { Io } from '../io.ts'
@@ -10,13 +14,28 @@ import { planText } from '../plan-text.ts'
 import type { End } from '../program.ts'
 import { type AnswerOptions, jsonOption, languageOption } from '../shared-options.ts'
 
-type Options = AnswerOptions & { readonly units?: 'us' | 'si'; readonly working?: true }
+type Options = AnswerOptions & {
+  readonly units?: 'us' | 'si'
+  readonly working?: true
+  readonly svg?: string
+  readonly sheet: 'screen' | 'letter' | 'a4'
+}
+
+/** Wide enough for a desk, and for a page of a report. */
+const SVG_WIDTH_PX = 1200
 
 const READING_FAILS: Readonly<Record<string, string>> = {
   ENOENT: 'a file that exists',
   EISDIR: 'a file, not a folder',
   EACCES: 'a file that may be read',
   ENOTDIR: 'a file that exists',
+}
+
+const WRITING_FAILS: Readonly<Record<string, string>> = {
+  ENOENT: 'a folder that exists',
+  EISDIR: 'a file, not a folder',
+  EACCES: 'a place that may be written',
+  ENOTDIR: 'a folder that exists',
 }
 
 async function readFileOrStdin(file: string, io: Io): Promise<Outcome<string>> {
@@ -41,6 +60,33 @@ function parseJson(text: string): Outcome<unknown> {
   }
 }
 
+/** The long section as a file by itself: it needs neither fonts nor styles from elsewhere. */
+async function writeSvg(
+  given: unknown,
+  plan: PlanDocument,
+  options: Options,
+  io: Io,
+): Promise<Outcome<null>> {
+  if (options.svg === undefined) return done(null)
+  const input = parseCrossing(given)
+  if (!input.ok) return input
+  const { tree } = longSection(input.value, plan, {
+    system: options.units ?? 'us',
+    lang: options.lang,
+    widthPx: SVG_WIDTH_PX,
+    sheet: options.sheet,
+    heading: true,
+  })
+  try {
+    await writeFile(resolve(io.workingFolder, options.svg), standaloneSvg(tree, drawingStyle('file')))
+    return done(null)
+  } catch (error) {
+    const accepted = error instanceof Error && 'code' in error ? WRITING_FAILS[String(error.code)] : undefined
+    if (accepted === undefined) throw error
+    return refused({ path: '--svg', code: 'not-available', given: options.svg, accepted })
+  }
+}
+
 /** `plan FILE`: one crossing planned; a held plan is a plan. */
 export function addPlan(program: Command, io: Io, end: End): void {
   program
@@ -49,6 +95,12 @@ export function addPlan(program: Command, io: Io, end: End): void {
     .argument('<file>', 'crossing file; - reads it from standard input')
     .addOption(new Option('--units <system>', 'units of the table').choices(['us', 'si']))
     .option('--working', 'print every formula used, with its inputs and sources')
+    .option('--svg <file>', 'write the long section as an SVG drawing')
+    .addOption(
+      new Option('--sheet <sheet>', 'what the drawing is for; paper is drawn to a scale')
+        .choices(['screen', 'letter', 'a4'])
+        .default('screen'),
+    )
     .addOption(jsonOption())
     .addOption(languageOption())
     .action(async (file: string, options: Options) => {
@@ -59,6 +111,8 @@ export function addPlan(program: Command, io: Io, end: End): void {
       if (!given.ok) return end(answerRefusal(io, given.issues, refusal))
       const outcome = planDocument(given.value)
       if (!outcome.ok) return end(answerRefusal(io, outcome.issues, refusal))
+      const drawn = await writeSvg(given.value, outcome.value, options, io)
+      if (!drawn.ok) return end(answerRefusal(io, drawn.issues, refusal))
       if (options.json) printJson(io, outcome.value)
       else
         io.out(
