@@ -1,12 +1,26 @@
 import { z } from 'zod'
+import { noteReached } from './offline/connection.ts'
 import type { JsonObject } from './state/json.ts'
 
 const page = z.object({
-  items: z.array(z.object({ id: z.string(), document: z.record(z.string(), z.json()) })),
+  items: z.array(
+    z.object({
+      id: z.string(),
+      version: z.number(),
+      demo: z.boolean(),
+      document: z.record(z.string(), z.json()),
+    }),
+  ),
   next: z.string().nullable(),
 })
 
-export type KeptCrossing = { readonly id: string; readonly name: string; readonly document: JsonObject }
+export type KeptCrossing = {
+  readonly id: string
+  readonly name: string
+  readonly version: number | null
+  readonly demo: boolean
+  readonly document: JsonObject
+}
 
 /** What came of asking the server. */
 export type Asked<Value> =
@@ -18,6 +32,7 @@ const MOST_PAGES = 10
 
 async function askJson(path: string): Promise<unknown> {
   const answer = await fetch(path, { headers: { Accept: 'application/json' } })
+  noteReached(true)
   return answer.ok ? answer.json() : null
 }
 
@@ -30,14 +45,16 @@ export async function listCrossings(): Promise<Asked<readonly KeptCrossing[]>> {
       const query: string = after === null ? '' : `?after=${encodeURIComponent(after)}`
       const parsed = page.safeParse(await askJson(`/api/crossings${query}`))
       if (!parsed.success) return { state: 'failed' }
-      for (const { id, document } of parsed.data.items) {
-        found.push({ id, document, name: typeof document.name === 'string' ? document.name : id })
+      for (const each of parsed.data.items) {
+        const { name } = each.document
+        found.push({ ...each, name: typeof name === 'string' ? name : each.id })
       }
       after = parsed.data.next
       if (after === null) break
     }
   } catch (error) {
     // fetch throws TypeError without a connection; json() throws SyntaxError for what is not JSON.
+    if (error instanceof TypeError) noteReached(false)
     if (error instanceof TypeError || error instanceof SyntaxError) return { state: 'failed' }
     throw error
   }

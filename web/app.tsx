@@ -2,6 +2,7 @@ import { LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso'
 import { ENGINE_VERSION } from '../shared/core/engine-version.ts'
 import type { UnitSystem } from '../shared/quantities/format-quantity.ts'
 import { CrossingPage } from './crossings/crossing-page.tsx'
+import { ConnectionNote } from './offline/connection-note.tsx'
 import type { CrossingModel } from './state/crossing-model.ts'
 import { chooseUnits, units } from './state/unit-choice.ts'
 import { SHELL } from './words/workings-words.ts'
@@ -82,6 +83,7 @@ export function App({ model }: { readonly model: CrossingModel }) {
         <Route path="/workings" component={WorkingsPage} />
         <Route default component={NotFound} />
       </Router>
+      <ConnectionNote />
       <footer class="shell-footer">
         <p>{SHELL.caution}</p>
         <p class="fine">

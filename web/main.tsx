@@ -3,9 +3,11 @@ import './styles/form.css'
 import './styles/answers.css'
 import './styles/workings.css'
 import './styles/print.css'
+import './offline/offline.css'
 import { render } from 'preact'
 import { App } from './app.tsx'
 import { FIRST_PRESET } from './crossings/presets.ts'
+import { startOffline } from './offline/start-offline.ts'
 import { createCrossingModel } from './state/crossing-model.ts'
 import { keepDraft, recalledDraft } from './state/draft.ts'
 
@@ -13,5 +15,6 @@ const root = document.getElementById('app')
 if (root) {
   const model = createCrossingModel(recalledDraft() ?? FIRST_PRESET)
   keepDraft(model)
+  startOffline()
   render(<App model={model} />, root)
 }

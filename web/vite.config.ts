@@ -1,12 +1,18 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import preact from '@preact/preset-vite'
 import { defineConfig } from 'vite'
+import { serviceWorker } from './sw-plugin.ts'
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
+const PUBLIC = here('public')
+const publicFiles = () =>
+  readdirSync(PUBLIC).map((name) => ({ path: `/${name}`, bytes: readFileSync(join(PUBLIC, name)) }))
 
 export default defineConfig({
   root: here('.'),
-  plugins: [preact()],
+  plugins: [preact(), serviceWorker(here('offline/service-worker.ts'), publicFiles)],
   build: {
     outDir: here('../dist/web'),
     emptyOutDir: true,

@@ -12,7 +12,7 @@ const answerWith = (...bodies: readonly unknown[]) => {
   })
   return asked
 }
-const kept = (id: string, name: string) => ({ id, version: 1, document: { name } })
+const kept = (id: string, name: string) => ({ id, version: 1, demo: true, document: { name } })
 
 afterEach(() => vi.unstubAllGlobals())
 

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks'
-import { type Asked, type KeptCrossing, listCrossings } from '../../api.ts'
+import { crossingsHere, type ListedHere } from '../../offline/crossing-list.ts'
+import { keptAgo, OFFLINE } from '../../offline/offline-words.ts'
 import { readCrossingFile, saveCrossingFile } from '../../state/crossing-file.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { FORM } from '../../words/form-words.ts'
@@ -8,11 +9,12 @@ import { Panel } from './panel.tsx'
 
 const W = FORM.start
 type Props = { readonly model: CrossingModel }
-type Demos = Asked<readonly KeptCrossing[]> | { readonly state: 'asking' }
+type Demos = ListedHere | { readonly state: 'asking' }
 
 function demosHint(demos: Demos): string | null {
   if (demos.state === 'asking') return W.demosWaiting
   if (demos.state === 'failed') return W.demosFailed
+  if (demos.state === 'kept') return OFFLINE.demosKept
   return demos.value.length === 0 ? W.demosNone : null
 }
 
@@ -20,14 +22,14 @@ function DemoChoice({ model }: Props) {
   const [demos, setDemos] = useState<Demos>({ state: 'asking' })
   useEffect(() => {
     let isHere = true
-    listCrossings().then((answer) => {
+    crossingsHere().then((answer) => {
       if (isHere) setDemos(answer)
     })
     return () => {
       isHere = false
     }
   }, [])
-  const kept = demos.state === 'answered' ? demos.value : []
+  const kept = demos.state === 'answered' || demos.state === 'kept' ? demos.value : []
   const hint = demosHint(demos)
   return (
     <div class="field">
@@ -43,9 +45,9 @@ function DemoChoice({ model }: Props) {
         }}
       >
         <option value="">{W.choose}</option>
-        {kept.map(({ id, name }) => (
-          <option key={id} value={id}>
-            {name}
+        {kept.map((each) => (
+          <option key={each.id} value={each.id}>
+            {each.ageS === null ? each.name : `${each.name}, ${keptAgo(each.ageS)}`}
           </option>
         ))}
       </select>

@@ -1,0 +1,32 @@
+const MINUTE = 60
+const HOUR = 60 * MINUTE
+const DAY = 24 * HOUR
+
+/** `kept 3 h ago`: how old what is shown may be, for somebody who decides by it. */
+export function keptAgo(seconds: number): string {
+  if (seconds < MINUTE) return 'kept just now'
+  if (seconds < HOUR) return `kept ${Math.floor(seconds / MINUTE)} min ago`
+  if (seconds < 2 * DAY) return `kept ${Math.floor(seconds / HOUR)} h ago`
+  return `kept ${Math.floor(seconds / DAY)} days ago`
+}
+
+const changes = (count: number): string => (count === 1 ? '1 change' : `${count} changes`)
+const waits = (count: number): string => (count === 1 ? 'waits' : 'wait')
+
+export const OFFLINE = {
+  label: 'Network and version',
+  offline: 'No network: answers still work.',
+  notKept: 'Keep this page open: this browser could not keep it for opening again.',
+  outbox: (count: number) => `${changes(count)} ${waits(count)} to be sent.`,
+  stuck: (count: number) =>
+    `${changes(count)} not taken by the server: open the crossing and save it again, or let the change go.`,
+  trouble: {
+    refused:
+      'This browser keeps nothing: what you open or change now is gone when the page is closed. Save it as a file.',
+    'no-room': 'This browser has no room left: the last change is not kept here. Save it as a file.',
+  },
+  newVersion: 'A new version is ready.',
+  newVersionTaken: 'Another tab has gone over to a new version.',
+  useNow: 'Use it now',
+  demosKept: 'No answer from the server: crossings as this browser kept them.',
+} as const
