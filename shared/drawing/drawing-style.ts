@@ -8,7 +8,7 @@ const COLOURS = {
   bad: ['--hold', '#9c2318'],
   check: ['--check', '#7a4b00'],
   earth: ['--drawing-earth', '#f1e7d3'],
-  earthEdge: ['--earth-deep', '#8d6a3d'],
+  change: ['--drawing-change', '#8d6a3d'],
   hard: ['--drawing-hard', '#c9c6bd'],
   grass: ['--drawing-grass', '#5c7a3a'],
   water: ['--drawing-water', '#1f6fb2'],
@@ -55,7 +55,7 @@ export function drawingStyle(place: 'page' | 'file'): string {
     ['.hatch', `fill:none;stroke:${c('soft')};stroke-width:1px`],
     ['.grass', `fill:none;stroke:${c('grass')};stroke-width:1px`],
     ['.masonry', `fill:${c('hard')};stroke:${c('ink')};stroke-width:1.5px`],
-    ['.separator', `fill:none;stroke:${c('earthEdge')};stroke-width:1px;stroke-dasharray:7 4`],
+    ['.separator', `fill:none;stroke:${c('change')};stroke-width:1px;stroke-dasharray:7 4`],
     ['.groundwater', `fill:none;stroke:${c('water')};stroke-width:1.5px;stroke-dasharray:9 4`],
     ['.water-mark', `fill:${c('paper')};stroke:${c('water')};stroke-width:1.5px`],
     [
@@ -86,7 +86,7 @@ export function drawingStyle(place: 'page' | 'file'): string {
   const dark =
     place === 'file'
       ? ''
-      : '\n@media screen and (prefers-color-scheme: dark){.underlane-drawing{--drawing-earth:#2b2a22;--drawing-hard:#4a5056;--drawing-grass:#8fb56a;--drawing-water:#6db3ea}}'
+      : '\n@media screen and (prefers-color-scheme: dark){.underlane-drawing{--drawing-earth:#2b2a22;--drawing-hard:#4a5056;--drawing-change:#c79a5e;--drawing-grass:#8fb56a;--drawing-water:#6db3ea}}'
   const light = rules
     .map(([selector, body]) => `${`.underlane-drawing ${selector}`.trim()}{${body}}`)
     .join('\n')

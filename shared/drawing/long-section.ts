@@ -192,7 +192,7 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
   const flags = placeFlags(flagItems(facts, xOf, layout.isCompact), range)
   const flagFoot = marginPx + headingLines.length * 20 + 6 + flagsHeight(flags)
   const topPx = flagFoot + 28
-  const frame = frameOf(extent, layout, { leftPx: left, topPx, isNarrow })
+  const frame = frameOf(extent, layout, { leftPx: left, wordsRightPx: range.right, topPx, isNarrow })
   const figures = sectionFigures(facts, frame)
   const endRow = endNoteRow(facts, frame, frame.bottomPx + 2, figures.coverBelow)
   const soilTop = frame.bottomPx + 2 + endRow.heightPx

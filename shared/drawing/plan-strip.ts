@@ -150,7 +150,7 @@ function nameRow(facts: SectionFacts, frame: Frame, strip: Strip, topPx: number)
       slackPx: 40,
     }),
   )
-  const range = { left: frame.leftPx, right: frame.rightPx }
+  const range = { left: frame.leftPx, right: frame.wordsRightPx }
   const centres = placeInLane(items, range)
   // Where the words find no room the shape alone stands at its line.
   const taken = centres.flatMap((centre, index) => {
@@ -190,7 +190,7 @@ export function planStrip(
   const heading =
     sizes.times === 1 ? facts.words('sideways') : facts.words('sidewaysScale', { times: sizes.times })
   const width = frame.rightPx - frame.leftPx
-  const headingLines = wrapped(heading, LABEL_PX * BOLD, Math.max(width, 260))
+  const headingLines = wrapped(heading, LABEL_PX * BOLD, frame.wordsRightPx - frame.leftPx)
   const namesTop = topPx + 6 + headingLines.length * LINE_PX
   const stripTop = namesTop + namesPx
   const strip: Strip = { ...sizes, axisPx: stripTop + sizes.halfPx }
@@ -216,7 +216,8 @@ export function planStrip(
   const clipId = `${idPrefix}-strip`
   const clip = node('clipPath', { id: clipId }, [rect('', frame.leftPx, stripTop, width, 2 * strip.halfPx)])
   const foot = stripTop + 2 * strip.halfPx
-  const notes = beside.notes.map((text, index) =>
+  const noteLines = beside.notes.flatMap((text) => wrapped(text, SMALL_PX, frame.wordsRightPx - frame.leftPx))
+  const notes = noteLines.map((text, index) =>
     label(text, frame.leftPx, foot + 16 + index * 16, { sizePx: SMALL_PX }),
   )
   const drawn = group(

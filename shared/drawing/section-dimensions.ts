@@ -98,7 +98,7 @@ export function endNoteRow(
       slackPx: widthOf(note) / 2,
     }),
   )
-  const centres = placeInLane(items, { left: frame.leftPx, right: frame.rightPx })
+  const centres = placeInLane(items, { left: frame.leftPx, right: frame.wordsRightPx })
   const kept = notes.flatMap((note, index) => {
     const centre = centres[index]
     return centre === null || centre === undefined ? [] : [{ note, centre }]
@@ -119,7 +119,7 @@ export function endNoteRow(
 
 function coverBelow(cover: { readonly text: string; readonly x: number }, frame: Frame, y: number): SvgNode {
   const half = (textWidth(cover.text, LABEL_PX) * BOLD) / 2
-  const x = Math.min(Math.max(cover.x, frame.leftPx + half), frame.rightPx - half)
+  const x = Math.min(Math.max(cover.x, frame.leftPx + half), frame.wordsRightPx - half)
   return label(cover.text, x, y, { anchor: 'middle', className: 'heading' })
 }
 
@@ -137,7 +137,7 @@ export function soilRow(facts: SectionFacts, frame: Frame, topPx: number): Row {
     }
   })
   const edges = reaches.slice(1).map(({ fromM }) => ({ left: frame.x(fromM), right: frame.x(fromM) }))
-  const centres = placeInLane(items, { left: frame.leftPx, right: frame.rightPx }, edges)
+  const centres = placeInLane(items, { left: frame.leftPx, right: frame.wordsRightPx }, edges)
   const nodes = reaches.flatMap(({ word }, index) => {
     const centre = centres[index]
     return centre === null || centre === undefined
@@ -165,7 +165,7 @@ export function lengthRows(facts: SectionFacts, frame: Frame, topPx: number): Ro
         slackPx: 4,
       }),
     )
-    const centres = placeInLane(items, { left: frame.leftPx, right: frame.rightPx })
+    const centres = placeInLane(items, { left: frame.leftPx, right: frame.wordsRightPx })
     return spans.flatMap((span, index) => {
       const centre = centres[index]
       const arrow = dimensionArrow('length-dimension', [frame.x(span.fromM), y], [frame.x(span.toM), y])
@@ -200,7 +200,7 @@ export function surfaceNames(facts: SectionFacts, frame: Frame, footPx: number):
       slackPx: Math.max(8, (roomPx - widthPx) / 2),
     }
   })
-  const centres = placeInLane(items, { left: frame.leftPx, right: frame.rightPx }, [...poles, ...walls])
+  const centres = placeInLane(items, { left: frame.leftPx, right: frame.wordsRightPx }, [...poles, ...walls])
   return group(
     'surface-names',
     line.reaches.flatMap((reach, index) => {

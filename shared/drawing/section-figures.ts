@@ -12,10 +12,7 @@ import { group, type SvgNode } from './svg-tree.ts'
 const INSIDE_PX = 12
 
 /** The arrow itself: from the ground to the top of the bore where the cover is least. */
-export function coverArrow(
-  facts: SectionFacts,
-  frame: Frame,
-): { readonly node: SvgNode; readonly x: number } {
+function coverArrow(facts: SectionFacts, frame: Frame): { readonly node: SvgNode; readonly x: number } {
   const { bore } = facts.plan
   const place = frame.x(bore.coverAtM)
   const x = Math.min(
@@ -84,7 +81,9 @@ function besidePoint(
         const fits = boxes.every(
           (box) =>
             box.left >= frame.leftPx &&
-            box.right <= frame.rightPx &&
+            box.right <= frame.wordsRightPx &&
+            box.top >= frame.topPx &&
+            box.bottom <= frame.bottomPx &&
             !taken.some((each) => overlaps(each, box)),
         )
         if (!fits) continue

@@ -54,6 +54,8 @@ export type Frame = {
   readonly extent: Extent
   readonly leftPx: number
   readonly rightPx: number
+  /** Words may stand so far right: on a sheet the section may be narrower than the paper. */
+  readonly wordsRightPx: number
   readonly topPx: number
   readonly bottomPx: number
   readonly pxPerM: number
@@ -69,7 +71,7 @@ export type Frame = {
 export function frameOf(
   extent: Extent,
   scale: { readonly pxPerM: number; readonly exaggeration: number },
-  place: { readonly leftPx: number; readonly topPx: number; readonly isNarrow: boolean },
+  place: Pick<Frame, 'leftPx' | 'wordsRightPx' | 'topPx' | 'isNarrow'>,
 ): Frame {
   const { pxPerM, exaggeration } = scale
   const pxPerMDown = pxPerM * exaggeration

@@ -112,7 +112,7 @@ export function surfaces(facts: SectionFacts, frame: Frame): SvgNode {
   return group('surfaces', reaches)
 }
 
-export type SoilReach = { readonly fromM: number; readonly toM: number; readonly word: string }
+type SoilReach = { readonly fromM: number; readonly toM: number; readonly word: string }
 
 /** The ground along the bore, neighbours of the same name as one. */
 export function soilReaches({ plan, say }: SectionFacts): readonly SoilReach[] {

@@ -57,7 +57,6 @@ const english = {
   rowGround: 'ground: {text:text}',
   rowGroundwater: 'groundwater',
   rowEnvelope: 'At the end of bore {n:whole}: nine in ten within {m:length}, high or low and left or right.',
-  rowFloor: 'pit floor',
   ladderTitle: 'Pressure from compressor to tool',
   ladderDesc:
     'Gauge pressures: {compressorGaugePa:gaugePressure} at the compressor, {toolGaugePa:gaugePressure} at the tool ({flag:airFlag}).',
@@ -128,7 +127,6 @@ const spanish: DrawingWords = {
   rowGroundwater: 'agua subterránea',
   rowEnvelope:
     'Al final de la perforación {n:whole}: nueve de diez dentro de {m:length}, alto o bajo y a izquierda o derecha.',
-  rowFloor: 'piso del pozo',
   ladderTitle: 'Presión del compresor a la herramienta',
   ladderDesc:
     'Presiones manométricas: {compressorGaugePa:gaugePressure} en el compresor, {toolGaugePa:gaugePressure} en la herramienta ({flag:airFlag}).',

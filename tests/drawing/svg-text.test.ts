@@ -55,7 +55,7 @@ describe('a tree as text', () => {
     )
   })
 
-  test('every class has its colours, and every id it points to is there', () => {
+  test('every gradient and clip it points to is there', () => {
     const xml = standaloneSvg(drawn(BUSY).tree, drawingStyle('file'))
     for (const [, id] of xml.matchAll(/url\(#([^)]+)\)/g)) expect(xml).toContain(`id="${id}"`)
   })
