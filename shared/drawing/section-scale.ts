@@ -15,8 +15,8 @@ export const SHEET_MM: Readonly<Record<Sheet, { readonly width: number; readonly
 }
 
 /** Scales an engineer's rule has: 1 to so many, and feet to an inch. */
-const RATIOS = [10, 20, 25, 50, 100, 200, 250, 500, 1000, 2000, 2500, 5000, 10_000]
-const FEET_TO_AN_INCH = [1, 2, 3, 4, 5, 10, 20, 30, 40, 50, 60, 100, 200, 300, 400, 500, 1000]
+const RATIOS = [10, 20, 25, 50, 75, 100, 125, 200, 250, 500, 1000, 2000, 2500, 5000, 10_000]
+const FEET_TO_AN_INCH = [1, 2, 3, 4, 5, 6, 8, 10, 20, 30, 40, 50, 60, 100, 200, 300, 400, 500, 1000]
 const FOOT_M = 0.3048
 
 /** Times a depth may be drawn larger than a length; the last ones only for lines too long for ten. */

@@ -202,7 +202,7 @@ describe('scale', () => {
 
   test.each([
     ['letter', 'us', 'irrigation-sleeve', 'Scale 1 in = 2 ft', 2 * 0.3048],
-    ['a4', 'si', 'dense-sand-road', 'Scale 1:100', 100 * 0.0254],
+    ['a4', 'si', 'dense-sand-road', 'Scale 1:75', 75 * 0.0254],
   ] as const)('on %s in %s units %s is drawn to a real scale', (sheet, system, name, said, metresPerInch) => {
     const section = drawn(demoDocument(name), { sheet, system })
     expect(section.scaleNote).toContain(said)
