@@ -1,41 +1,17 @@
 import { LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso'
 import { ENGINE_VERSION } from '../shared/core/engine-version.ts'
-import type { UnitSystem } from '../shared/quantities/format-quantity.ts'
 import { CrossingPage } from './crossings/crossing-page.tsx'
 import { ConnectionNote } from './offline/connection-note.tsx'
+import { ReaderChoices } from './settings/reader-choices.tsx'
 import type { CrossingModel } from './state/crossing-model.ts'
-import { chooseUnits, units } from './state/unit-choice.ts'
 import { SHELL } from './words/workings-words.ts'
 
 const WorkingsPage = lazy(() => import('./workings/workings-page.tsx').then((page) => page.WorkingsPage))
 
 const PLACES = [
-  { path: '/', words: SHELL.crossing },
-  { path: '/workings', words: SHELL.workings },
+  { path: '/', words: () => SHELL.crossing },
+  { path: '/workings', words: () => SHELL.workings },
 ]
-
-function UnitChoice() {
-  const systems: readonly (readonly [UnitSystem, string])[] = [
-    ['us', SHELL.us],
-    ['si', SHELL.si],
-  ]
-  return (
-    <fieldset class="unit-choice">
-      <legend>{SHELL.units}</legend>
-      {systems.map(([system, words]) => (
-        <label key={system}>
-          <input
-            type="radio"
-            name="units"
-            checked={units.value === system}
-            onChange={() => chooseUnits(system)}
-          />
-          <span>{words}</span>
-        </label>
-      ))}
-    </fieldset>
-  )
-}
 
 /** A bore under the ground between two pits: ours. */
 function Sign() {
@@ -59,11 +35,11 @@ function Header() {
       <nav aria-label={SHELL.places}>
         {PLACES.map((place) => (
           <a key={place.path} href={place.path} aria-current={path === place.path ? 'page' : undefined}>
-            {place.words}
+            {place.words()}
           </a>
         ))}
       </nav>
-      <UnitChoice />
+      <ReaderChoices />
     </header>
   )
 }

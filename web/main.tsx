@@ -1,3 +1,4 @@
+import './styles/tokens.css'
 import './styles/base.css'
 import './styles/form.css'
 import './styles/answers.css'
@@ -10,11 +11,15 @@ import { FIRST_PRESET } from './crossings/presets.ts'
 import { startOffline } from './offline/start-offline.ts'
 import { createCrossingModel } from './state/crossing-model.ts'
 import { keepDraft, recalledDraft } from './state/draft.ts'
+import { beginLanguage, wantedLanguage } from './state/language-choice.ts'
+import { followTheme } from './state/theme-choice.ts'
 
 const root = document.getElementById('app')
 if (root) {
   const model = createCrossingModel(recalledDraft() ?? FIRST_PRESET)
   keepDraft(model)
   startOffline()
-  render(<App model={model} />, root)
+  followTheme()
+  // In the language asked for from the first line on; its words come from this browser's own store but once.
+  beginLanguage(wantedLanguage()).then(() => render(<App model={model} />, root))
 }

@@ -1,6 +1,7 @@
 import type { JsonObject } from '../state/json.ts'
+import type { EN_FORM } from '../words/form-words.ts'
 
-type Preset = { readonly id: string; readonly words: string; readonly document: JsonObject }
+type Preset = { readonly id: keyof (typeof EN_FORM)['start']['jobs']; readonly document: JsonObject }
 
 const AIR: JsonObject = {
   compressor: { freeAirDelivery: '185 cfm', pressure: '100 psi' },
@@ -16,7 +17,6 @@ const SCHEMA = 'underlane/crossing@1'
 export const PRESETS: readonly Preset[] = [
   {
     id: 'short-side-water',
-    words: 'Short-side water service',
     document: {
       schema: SCHEMA,
       name: 'Short-side water service',
@@ -32,7 +32,6 @@ export const PRESETS: readonly Preset[] = [
   },
   {
     id: 'duct-run',
-    words: 'Duct run in shots',
     document: {
       schema: SCHEMA,
       name: 'Duct run along a frontage',
@@ -55,7 +54,6 @@ export const PRESETS: readonly Preset[] = [
   },
   {
     id: 'irrigation-sleeve',
-    words: 'Irrigation sleeve under a walk',
     document: {
       schema: SCHEMA,
       name: 'Irrigation sleeve under the walk',
@@ -71,7 +69,6 @@ export const PRESETS: readonly Preset[] = [
   },
   {
     id: 'curb-to-cellar',
-    words: 'Curb to cellar wall',
     document: {
       schema: SCHEMA,
       name: 'Curb to cellar wall',
@@ -88,7 +85,6 @@ export const PRESETS: readonly Preset[] = [
   },
   {
     id: 'sewer-on-grade',
-    words: 'Sewer lateral on grade',
     document: {
       schema: SCHEMA,
       name: 'Sewer lateral on grade',
@@ -104,10 +100,9 @@ export const PRESETS: readonly Preset[] = [
   },
   {
     id: 'fibre-drop',
-    words: 'Fibre drop',
     document: {
       schema: SCHEMA,
-      name: 'Fibre drop',
+      name: 'Fiber drop',
       line: { length: '24 ft' },
       depth: { launch: '24 in', reception: '24 in', to: 'centre' },
       over: [{ from: '8 ft', to: '20 ft', kind: 'drive' }],

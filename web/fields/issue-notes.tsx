@@ -1,5 +1,6 @@
 import type { Issue } from '../../shared/core/outcome.ts'
 import { issueSentence } from '../../shared/text/issue-sentences.ts'
+import { say } from '../state/unit-choice.ts'
 
 type Props = {
   readonly id: string
@@ -14,7 +15,7 @@ export function IssueNotes({ id, issues, onTake }: Props) {
     <div id={id} class="issues" aria-live="polite">
       {issues.map((issue) => (
         <div key={`${issue.path} ${issue.code}`} class="issue">
-          <p>{issueSentence(issue, 'en')}</p>
+          <p>{issueSentence(issue, say.value.lang)}</p>
           {onTake && issue.candidates && issue.candidates.length > 0 && (
             <div class="candidates">
               {issue.candidates.map(({ value, means }) => (

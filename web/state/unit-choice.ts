@@ -2,6 +2,7 @@ import { computed, signal } from '@preact/signals'
 import type { UnitSystem } from '../../shared/quantities/format-quantity.ts'
 import type { Say } from '../../shared/text/language.ts'
 import { recall, remember } from './browser-memory.ts'
+import { language } from './language-choice.ts'
 
 const KEY = 'underlane.units'
 
@@ -14,4 +15,4 @@ export function chooseUnits(system: UnitSystem): void {
 }
 
 /** To whom sentences are said. */
-export const say = computed((): Say => ({ lang: 'en', system: units.value }))
+export const say = computed((): Say => ({ lang: language.value, system: units.value }))

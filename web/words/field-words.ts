@@ -1,5 +1,7 @@
+import { spoken } from './spoken-words.ts'
+
 /** Words of the controls themselves. */
-export const FIELD_WORDS = {
+export const EN_FIELD_WORDS = {
   notSaid: 'not said',
   yes: 'yes',
   no: 'no',
@@ -7,3 +9,4 @@ export const FIELD_WORDS = {
   reads: (reads: string, not: string | null) =>
     not === null ? `reads as ${reads}` : `reads as ${reads}, not ${not}`,
 }
+export const FIELD_WORDS = spoken('fields', EN_FIELD_WORDS)

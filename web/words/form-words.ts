@@ -1,10 +1,21 @@
+import { spoken } from './spoken-words.ts'
+
 /** Labels, hints and headings of the form. */
-export const FORM = {
+export const EN_FORM = {
   heading: 'The crossing',
   unsaid: 'not said',
   start: {
     heading: 'Start from',
+    more: 'A kept crossing or a file',
     presets: 'A usual job',
+    jobs: {
+      'short-side-water': 'Short-side water service',
+      'duct-run': 'Duct run in shots',
+      'irrigation-sleeve': 'Irrigation sleeve under a walk',
+      'curb-to-cellar': '{Curb|Kerb} to cellar wall',
+      'sewer-on-grade': 'Sewer lateral on grade',
+      'fibre-drop': '{Fiber|Fibre} drop',
+    },
     demos: 'A crossing of the invented town',
     demosWaiting: 'Looking for the crossings …',
     demosNone: 'None are kept here.',
@@ -26,20 +37,20 @@ export const FORM = {
     lengthHint: '42 ft, 42\'6", 12.8 m',
     launchLongitude: 'Launch, longitude in degrees',
     launchLatitude: 'Launch, latitude in degrees',
-    receptionLongitude: 'Reception, longitude in degrees',
-    receptionLatitude: 'Reception, latitude in degrees',
+    receptionLongitude: '{Receiving pit|Reception}, longitude in degrees',
+    receptionLatitude: '{Receiving pit|Reception}, latitude in degrees',
     depthLaunch: 'Depth at launch',
-    depthReception: 'Depth at reception',
+    depthReception: 'Depth at {the receiving pit|reception}',
     depthHint: 'below the ground right there',
     to: 'These depths are to the',
     grade: 'Grade to hold',
     gradeHint: 'only for a gravity line: 1/4" per ft, 2 %',
     launchEnd: 'At the launch end',
-    receptionEnd: 'At the reception end',
+    receptionEnd: 'At the {receiving|reception} end',
     endUnsaid: 'pit (our default)',
     thickness: 'Wall thickness',
     footing: 'Depth of the footing',
-    shots: 'Shots',
+    shots: 'Several shots, with pits between',
     shot: 'Shot',
     addShot: 'Add a shot',
     shotTo: 'Ends at station',
@@ -47,6 +58,7 @@ export const FORM = {
   },
   over: {
     heading: 'What lies over it',
+    more: 'Reaches of surface',
     reach: 'Reach',
     add: 'Add a reach of surface',
     from: 'From station',
@@ -119,6 +131,7 @@ export const FORM = {
     addHose: 'Add a hose',
     bore: 'Hose bore (inside)',
     length: 'Hose length',
+    more: 'Altitude, temperature, tools',
     oiler: 'Oiler (lubricator) in the line',
     altitude: 'Altitude',
     temperature: 'Air temperature',
@@ -151,6 +164,8 @@ export const FORM = {
   },
   locate: {
     heading: 'Locate ticket',
+    none: 'nothing entered yet',
+    entered: 'entered',
     jurisdiction: 'State or jurisdiction',
     jurisdictionHint: 'US-VA',
     called: 'Called in',
@@ -161,7 +176,7 @@ export const FORM = {
     owner: 'Owner',
     answer: 'Their answer',
   },
-  map: { launch: 'launch', reception: 'receiving', region: 'Map of the line between the pits' },
+  map: { launch: 'launch', reception: '{receiving|reception}', region: 'Map of the line between the pits' },
   rates: {
     heading: 'Price and spread',
     rates: 'Price it with',
@@ -173,3 +188,4 @@ export const FORM = {
     more: 'Draws',
   },
 }
+export const FORM = spoken('form', EN_FORM)

@@ -1,48 +1,89 @@
+import { planWord, type WordGroup } from '../../shared/text/plan-words.ts'
 import type { Option } from '../fields/choice-field.tsx'
+import { say } from '../state/unit-choice.ts'
+import { spoken } from './spoken-words.ts'
 
-/** What the choices of a crossing file are called on the page. */
-export const DEPTH_TO: readonly Option[] = [
-  ['centre', 'centre of the bore'],
-  ['top', 'top of the pipe'],
-  ['bottom', 'underside of the bore'],
-  ['floor', 'floor of the pit'],
-]
-export const ENDS: readonly Option[] = [
-  ['pit', 'pit'],
-  ['keyhole', 'keyhole'],
-  ['bank', 'open bank'],
-  ['handhole', 'handhole'],
-  ['wall', 'building wall'],
-  ['inside', 'inside a building'],
-]
-export const SURFACES: readonly Option[] = [
-  ['lawn', 'lawn'],
-  ['walk', 'walk'],
-  ['pavers', 'pavers'],
-  ['drive', 'drive'],
-  ['slab', 'slab'],
-  ['road', 'road'],
-  ['ditch', 'ditch'],
-  ['other', 'other'],
-]
-export const USCS: readonly Option[] = [
-  ['CL', 'CL lean clay'],
-  ['CH', 'CH fat clay'],
-  ['ML', 'ML silt'],
-  ['MH', 'MH elastic silt'],
-  ['SM', 'SM silty sand'],
-  ['SC', 'SC clayey sand'],
-  ['SP', 'SP sand, one size'],
-  ['SW', 'SW sand, all sizes'],
-  ['GM', 'GM silty gravel'],
-  ['GC', 'GC clayey gravel'],
-  ['GP', 'GP gravel, one size'],
-  ['GW', 'GW gravel, all sizes'],
-  ['OL', 'OL organic silt'],
-  ['OH', 'OH organic clay'],
-  ['PT', 'PT peat'],
-]
-export const CONSISTENCIES: readonly Option[] = [
+export type OptionWords = Readonly<
+  Record<'depthTo' | 'utilityDepthTo' | 'uscs' | 'evidence', readonly Option[]>
+>
+
+/** What the choices of a crossing file are called on the page, where the plan's own words do not say it as well. */
+export const EN_OPTIONS: OptionWords = {
+  depthTo: [
+    ['centre', '{center|centre} of the bore'],
+    ['top', 'top of the pipe'],
+    ['bottom', 'underside of the bore'],
+    ['floor', 'floor of the pit'],
+  ],
+  utilityDepthTo: [
+    ['top', 'its top'],
+    ['centre', 'its {center|centre}'],
+    ['bottom', 'its underside'],
+  ],
+  uscs: [
+    ['CL', 'CL lean clay'],
+    ['CH', 'CH fat clay'],
+    ['ML', 'ML silt'],
+    ['MH', 'MH elastic silt'],
+    ['SM', 'SM silty sand'],
+    ['SC', 'SC clayey sand'],
+    ['SP', 'SP sand, one size'],
+    ['SW', 'SW sand, all sizes'],
+    ['GM', 'GM silty gravel'],
+    ['GC', 'GC clayey gravel'],
+    ['GP', 'GP gravel, one size'],
+    ['GW', 'GW gravel, all sizes'],
+    ['OL', 'OL organic silt'],
+    ['OH', 'OH organic clay'],
+    ['PT', 'PT peat'],
+  ],
+  evidence: [
+    ['records', 'records only'],
+    ['marked', 'marked on the ground'],
+    ['detected', 'detected, depth read'],
+    ['exposed', 'exposed, depth taped'],
+    ['proved', 'proved another way'],
+  ],
+}
+
+export const OPTIONS = spoken('options', EN_OPTIONS)
+
+const inPlanWords = (group: WordGroup, codes: readonly string[]) => (): readonly Option[] =>
+  codes.map((code) => [code, planWord(group, code, say.value)])
+
+export const ends = inPlanWords('end', ['pit', 'keyhole', 'bank', 'handhole', 'wall', 'inside'])
+export const surfaces = inPlanWords('surface', [
+  'lawn',
+  'walk',
+  'pavers',
+  'drive',
+  'slab',
+  'road',
+  'ditch',
+  'other',
+])
+export const dug = inPlanWords('dug', ['easy', 'firm', 'bar', 'struggled'])
+export const stones = inPlanWords('stones', ['none', 'few', 'many', 'cobbles'])
+export const heads = inPlanWords('head', ['taper', 'stepped', 'chisel'])
+export const pulls = inPlanWords('pull', ['push', 'cable', 'tow', 'reverse', 'expander'])
+export const utilityKinds = inPlanWords('utility', [
+  'gas',
+  'electric',
+  'telecom',
+  'water',
+  'sewer',
+  'storm',
+  'reclaimed',
+  'irrigation',
+  'steam',
+  'oil',
+  'propane',
+  'lighting',
+  'septic',
+  'other',
+])
+
+const CONSISTENCIES = [
   'very soft',
   'soft',
   'firm',
@@ -55,7 +96,12 @@ export const CONSISTENCIES: readonly Option[] = [
   'medium dense',
   'dense',
   'very dense',
-].map((word) => [word, word] as const)
+]
+/** A file says them with spaces, the plan with hyphens. */
+export const consistencies = (): readonly Option[] =>
+  CONSISTENCIES.map((word) => [word, planWord('ground', word.replaceAll(' ', '-'), say.value)])
+
+/** Words a file is read by: the same in every language. */
 export const GROUND_WORDS: readonly string[] = [
   'clay',
   'sandy clay',
@@ -73,58 +119,6 @@ export const GROUND_WORDS: readonly string[] = [
   'boulder clay',
   'fill',
   'old trench',
-]
-export const DUG: readonly Option[] = [
-  ['easy', 'easy'],
-  ['firm', 'firm'],
-  ['bar', 'needed the bar'],
-  ['struggled', 'machine struggled'],
-]
-export const STONES: readonly Option[] = [
-  ['none', 'none'],
-  ['few', 'few'],
-  ['many', 'many'],
-  ['cobbles', 'cobbles'],
-]
-export const HEADS: readonly Option[] = [
-  ['taper', 'tapered'],
-  ['stepped', 'stepped'],
-  ['chisel', 'chisel'],
-]
-export const PULL: readonly Option[] = [
-  ['push', 'push through the open hole'],
-  ['cable', 'pull back on a cable'],
-  ['tow', 'tow behind the tool'],
-  ['reverse', 'reverse the tool home, pulling it'],
-  ['expander', 'expander on a second pass'],
-]
-export const UTILITIES: readonly Option[] = [
-  ['gas', 'gas'],
-  ['electric', 'electric'],
-  ['telecom', 'telecom'],
-  ['water', 'water'],
-  ['sewer', 'sewer'],
-  ['storm', 'storm drain'],
-  ['reclaimed', 'reclaimed water'],
-  ['irrigation', 'irrigation'],
-  ['steam', 'steam'],
-  ['oil', 'oil'],
-  ['propane', 'propane'],
-  ['lighting', 'lighting'],
-  ['septic', 'septic'],
-  ['other', 'other'],
-]
-export const EVIDENCE: readonly Option[] = [
-  ['records', 'records only'],
-  ['marked', 'marked on the ground'],
-  ['detected', 'detected, depth read'],
-  ['exposed', 'exposed, depth taped'],
-  ['proved', 'proved another way'],
-]
-export const UTILITY_DEPTH_TO: readonly Option[] = [
-  ['top', 'its top'],
-  ['centre', 'its centre'],
-  ['bottom', 'its underside'],
 ]
 export const MATERIALS: readonly Option[] = [
   ['pe2708', 'PE2708'],

@@ -1,21 +1,33 @@
+import { spoken } from './spoken-words.ts'
+
 /** Labels of the list of workings and of the page around it. */
-export const SHELL = {
+export const EN_SHELL = {
   name: 'Underlane',
   promise: 'plans bores made with piercing tools',
   crossing: 'Crossing',
   workings: 'Workings',
   places: 'Places',
   units: 'Answers in',
+  language: 'Language',
+  english: 'English',
+  spanish: 'Español',
+  languageMissing: 'Spanish has not been fetched yet, and there is no signal.',
+  theme: 'Screen',
+  themes: { system: 'as the device', light: 'light', dark: 'dark', sun: 'in the sun' },
+  settings: 'Units, language, screen',
+  skip: 'To the content',
   us: 'US',
   si: 'SI',
   notFound: 'There is no page at this address.',
   caution:
-    'Underlane plans; it does not permit. Local law, the one-call centre, the owners of other lines, the competent person on site and licensed engineers decide.',
+    'Underlane plans; it does not permit. Local law, the one-call {center|centre}, the owners of other lines, the competent person on site and licensed engineers decide.',
   engine: 'numbers',
   loading: 'One moment …',
 }
 
-export const WORKINGS = {
+export const SHELL = spoken('shell', EN_SHELL)
+
+export const EN_WORKINGS = {
   heading: 'Workings',
   intro:
     'Every formula behind the figures, with its sources, a form to try it, and the printed values it is held against.',
@@ -33,7 +45,11 @@ export const WORKINGS = {
   checks: 'Printed checks',
   runChecks: 'Run its printed checks',
   none: 'No printed value is held against it yet.',
-  columns: ['case', 'value of', 'printed', 'ours', 'may differ by', 'verdict'],
+  columns: ['case', 'value of', 'printed', 'ours', 'differs by', 'may differ by', 'verdict'],
+  backTo: (figure: string) => `Back to the figure: ${figure}`,
+  back: 'Back to the crossing',
+  inEnglish: 'The formulas are in English.',
+  failed: 'The printed values could not be fetched.',
   met: 'met',
   notMet: 'not met',
   knownWrong: 'known wrong in print, rightly not met',
@@ -41,3 +57,4 @@ export const WORKINGS = {
   position: 'longitude, latitude',
   list: 'numbers with commas between',
 }
+export const WORKINGS = spoken('workings', EN_WORKINGS)

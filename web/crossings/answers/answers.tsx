@@ -10,7 +10,7 @@ import { focusField } from '../../fields/focus-field.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { wordsOfDottedName } from '../../words/dotted-name.ts'
+import { placeWords } from '../../words/place-words.ts'
 import { AirAnswer } from './air-panel.tsx'
 import { MapPanel } from './map-panel.tsx'
 import { RecordedRelations, relationsOf } from './recorded-relations.ts'
@@ -26,10 +26,10 @@ function Problems({ issues }: { readonly issues: readonly Issue[] }) {
         <li key={`${issue.path} ${issue.code}`}>
           {issue.path !== '' && (
             <button type="button" class="link" onClick={() => focusField(issue.path)}>
-              {wordsOfDottedName(issue.path)}
+              {placeWords(issue.path)}
             </button>
           )}{' '}
-          {issueSentence(issue, 'en')}
+          {issueSentence(issue, say.value.lang)}
         </li>
       ))}
     </ul>

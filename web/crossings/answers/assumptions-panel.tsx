@@ -1,10 +1,9 @@
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { SOURCES } from '../../../shared/sources.ts'
+import { assumedValue, assumptionName } from '../../../shared/text/assumption-words.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
-import { shownByUnit } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { wordsOfDottedName } from '../../words/dotted-name.ts'
 import { FoldedPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 
@@ -16,13 +15,15 @@ export function AssumptionsPanel({ plan }: { readonly plan: Plan }) {
       <DataTable
         caption={W.caption}
         columns={W.columns}
-        rows={plan.assumptions.map(({ name, value, unit, standing, source }) => ({
-          key: name,
+        rows={plan.assumptions.map((assumption) => ({
+          key: assumption.name,
           cells: [
-            wordsOfDottedName(name),
-            shownByUnit(value, unit, name),
-            planWord('standing', standing, say.value),
-            SOURCES[source].citation,
+            assumptionName(assumption.name, say.value),
+            assumedValue(assumption, say.value),
+            planWord('standing', assumption.standing, say.value),
+            <span key="source" lang="en">
+              {SOURCES[assumption.source].citation}
+            </span>,
           ],
         }))}
       />

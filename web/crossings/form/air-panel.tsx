@@ -5,7 +5,7 @@ import { QuantityField } from '../../fields/quantity-field.tsx'
 import { YesNoField } from '../../fields/yes-no-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { FORM } from '../../words/form-words.ts'
-import { HEADS } from '../../words/option-words.ts'
+import { heads } from '../../words/option-words.ts'
 import { Folded, Panel } from './panel.tsx'
 
 const T = FORM.tool
@@ -31,7 +31,7 @@ export function ToolPanel({ model }: Props) {
           impliedUnit="cfm"
         />
         <QuantityField model={model} path="tool.ratedPressure" label={T.ratedPressure} kind="gaugePressure" />
-        <ChoiceField model={model} path="tool.head" label={T.head} options={HEADS} unsaid={FORM.unsaid} />
+        <ChoiceField model={model} path="tool.head" label={T.head} options={heads()} unsaid={FORM.unsaid} />
         <YesNoField model={model} path="tool.reversible" label={T.reversible} />
       </Folded>
     </Panel>

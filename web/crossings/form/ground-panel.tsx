@@ -7,7 +7,7 @@ import { YesNoField } from '../../fields/yes-no-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { listAt, type Path } from '../../state/document-path.ts'
 import { FORM } from '../../words/form-words.ts'
-import { CONSISTENCIES, DUG, GROUND_WORDS, STONES, SURFACES, USCS } from '../../words/option-words.ts'
+import { consistencies, dug, GROUND_WORDS, OPTIONS, stones, surfaces } from '../../words/option-words.ts'
 import { Folded, Panel } from './panel.tsx'
 
 const W = FORM.ground
@@ -28,7 +28,7 @@ export function OverPanel({ model }: { readonly model: CrossingModel }) {
               model={model}
               path={`${path}.kind`}
               label={FORM.over.kind}
-              options={SURFACES}
+              options={surfaces()}
               unsaid={FORM.unsaid}
             />
             <QuantityField
@@ -53,7 +53,7 @@ function MeasuredFields({ model, path }: Row) {
         model={model}
         path={`${path}.consistency`}
         label={W.consistency}
-        options={CONSISTENCIES}
+        options={consistencies()}
         unsaid={FORM.unsaid}
       />
       <QuantityField
@@ -94,14 +94,20 @@ function StretchFields({ model, path }: Row) {
         hint={W.wordHint}
         suggestions={GROUND_WORDS}
       />
-      <ChoiceField model={model} path={`${path}.uscs`} label={W.uscs} options={USCS} unsaid={FORM.unsaid} />
+      <ChoiceField
+        model={model}
+        path={`${path}.uscs`}
+        label={W.uscs}
+        options={OPTIONS.uscs}
+        unsaid={FORM.unsaid}
+      />
       <NumberField model={model} path={`${path}.sptN`} label={W.sptN} hint={W.sptHint} />
-      <ChoiceField model={model} path={`${path}.dug`} label={W.dug} options={DUG} unsaid={FORM.unsaid} />
+      <ChoiceField model={model} path={`${path}.dug`} label={W.dug} options={dug()} unsaid={FORM.unsaid} />
       <ChoiceField
         model={model}
         path={`${path}.stones`}
         label={W.stones}
-        options={STONES}
+        options={stones()}
         unsaid={FORM.unsaid}
       />
       <MeasuredFields model={model} path={path} />

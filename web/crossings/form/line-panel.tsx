@@ -7,7 +7,7 @@ import { QuantityField } from '../../fields/quantity-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { textAt, valueAt } from '../../state/document-path.ts'
 import { FORM } from '../../words/form-words.ts'
-import { DEPTH_TO, ENDS } from '../../words/option-words.ts'
+import { ends, OPTIONS } from '../../words/option-words.ts'
 import { ChoiceOfWay } from './choice-of-way.tsx'
 import { Panel } from './panel.tsx'
 
@@ -59,7 +59,7 @@ function EndFields({ model, end }: { readonly model: CrossingModel; readonly end
   const isWall = textAt(model.document.value, `${path}.kind`) === 'wall'
   return (
     <>
-      <ChoiceField model={model} path={`${path}.kind`} label={label} options={ENDS} unsaid={W.endUnsaid} />
+      <ChoiceField model={model} path={`${path}.kind`} label={label} options={ends()} unsaid={W.endUnsaid} />
       {isWall && (
         <>
           <QuantityField model={model} path={`${path}.thickness`} label={W.thickness} kind="diameter" />
@@ -91,7 +91,13 @@ export function LinePanel({ model }: { readonly model: CrossingModel }) {
           kind="depth"
           isRequired
         />
-        <ChoiceField model={model} path="depth.to" label={W.to} options={DEPTH_TO} unsaid={FORM.unsaid} />
+        <ChoiceField
+          model={model}
+          path="depth.to"
+          label={W.to}
+          options={OPTIONS.depthTo}
+          unsaid={FORM.unsaid}
+        />
         <QuantityField model={model} path="grade" label={W.grade} hint={W.gradeHint} kind="ratio" />
         <EndFields model={model} end="launch" />
         <EndFields model={model} end="reception" />

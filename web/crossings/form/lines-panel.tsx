@@ -7,7 +7,7 @@ import type { CrossingModel } from '../../state/crossing-model.ts'
 import { listAt, type Path, valueAt } from '../../state/document-path.ts'
 import type { JsonObject } from '../../state/json.ts'
 import { FORM } from '../../words/form-words.ts'
-import { EVIDENCE, UTILITIES, UTILITY_DEPTH_TO } from '../../words/option-words.ts'
+import { OPTIONS, utilityKinds } from '../../words/option-words.ts'
 import { ChoiceOfWay } from './choice-of-way.tsx'
 import { Folded, Panel } from './panel.tsx'
 
@@ -28,7 +28,7 @@ function LineCrossedFields({ model, path }: { readonly model: CrossingModel; rea
         model={model}
         path={`${path}.kind`}
         label={W.kind}
-        options={UTILITIES}
+        options={utilityKinds()}
         unsaid={FORM.unsaid}
       />
       <QuantityField
@@ -43,7 +43,7 @@ function LineCrossedFields({ model, path }: { readonly model: CrossingModel; rea
         model={model}
         path={`${path}.depthTo`}
         label={W.depthTo}
-        options={UTILITY_DEPTH_TO}
+        options={OPTIONS.utilityDepthTo}
         unsaid={FORM.unsaid}
       />
       <QuantityField model={model} path={`${path}.diameter`} label={W.diameter} kind="diameter" />
@@ -51,7 +51,7 @@ function LineCrossedFields({ model, path }: { readonly model: CrossingModel; rea
         model={model}
         path={`${path}.evidence`}
         label={W.evidence}
-        options={EVIDENCE}
+        options={OPTIONS.evidence}
         unsaid={FORM.unsaid}
       />
       <Folded words={W.more}>

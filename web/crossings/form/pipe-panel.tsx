@@ -7,7 +7,7 @@ import { QuantityField } from '../../fields/quantity-field.tsx'
 import { TextField } from '../../fields/text-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { FORM } from '../../words/form-words.ts'
-import { MATERIALS, PULL } from '../../words/option-words.ts'
+import { MATERIALS, pulls } from '../../words/option-words.ts'
 import { Folded, Panel } from './panel.tsx'
 
 const W = FORM.pipe
@@ -65,7 +65,7 @@ export function PipePanel({ model }: { readonly model: CrossingModel }) {
         )}
       />
       <div class="fields">
-        <ChoiceField model={model} path="pull" label={W.pull} options={PULL} unsaid={W.pullUnsaid} />
+        <ChoiceField model={model} path="pull" label={W.pull} options={pulls()} unsaid={W.pullUnsaid} />
       </div>
     </Panel>
   )

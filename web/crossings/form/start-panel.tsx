@@ -90,9 +90,9 @@ export function StartPanel({ model }: Props) {
     <Panel id="start" heading={W.heading}>
       <fieldset class="presets">
         <legend>{W.presets}</legend>
-        {PRESETS.map(({ id, words, document }) => (
-          <button key={id} type="button" onClick={() => model.open(document)}>
-            {words}
+        {PRESETS.map(({ id, document }) => (
+          <button key={id} type="button" onClick={() => model.open({ ...document, name: W.jobs[id] })}>
+            {W.jobs[id]}
           </button>
         ))}
       </fieldset>

@@ -1,0 +1,18 @@
+import '../../shared/text/spanish.ts'
+import { ES_ANSWERS } from './es-answer-words.ts'
+import { ES_FORM } from './es-form-words.ts'
+import { ES_OPTIONS } from './es-option-words.ts'
+import { ES_FIELD_WORDS, ES_SHELL, ES_WORKINGS } from './es-workings-words.ts'
+import { learnSpanishWords } from './spoken-words.ts'
+
+/** The page's own words in Spanish; importing this file teaches them and the sentences of shared/text. */
+export const SPANISH_WORDS = {
+  answers: ES_ANSWERS,
+  fields: ES_FIELD_WORDS,
+  form: ES_FORM,
+  options: ES_OPTIONS,
+  shell: ES_SHELL,
+  workings: ES_WORKINGS,
+}
+
+learnSpanishWords(SPANISH_WORDS)
