@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process'
 import { once } from 'node:events'
-import { existsSync, mkdtempSync, rmSync } from 'node:fs'
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
@@ -13,6 +13,10 @@ export type Site = {
   readonly address: string
   /** A page of its own; whatever it logs as an error, throws or asks of another host fails `end`. */
   open(options: BrowserContextOptions): Promise<Page>
+  /** The built pages it serves: a copy of its own, which a journey may change. */
+  readonly webFolder: string
+  /** Ends the server and leaves the browser. */
+  stopServer(): Promise<void>
   end(): Promise<void>
 }
 
@@ -56,8 +60,9 @@ function launch(): Promise<Browser> {
 function watch(page: Page, address: string, said: string[]): void {
   page.on('pageerror', (error) => said.push(`threw ${error.message}`))
   page.on('console', (message) => {
-    // A page without a signal is part of the journey.
-    if (message.type() === 'error' && !message.text().includes('ERR_INTERNET_DISCONNECTED')) {
+    // A page without a signal or a server is part of the journey.
+    const isCutOff = /ERR_(INTERNET_DISCONNECTED|CONNECTION_REFUSED)/.test(message.text())
+    if (message.type() === 'error' && !isCutOff) {
       said.push(message.text())
     }
   })
@@ -67,19 +72,38 @@ function watch(page: Page, address: string, said: string[]): void {
   })
 }
 
+/** What the program needs to run, in a folder of its own below the project, where its packages are found. */
+function ownCopy(): string {
+  const cache = join(ROOT, '.cache')
+  mkdirSync(cache, { recursive: true })
+  const copy = mkdtempSync(join(cache, 'journey-'))
+  for (const path of ['package.json', 'dist/server.mjs', 'dist/web', 'src/store/demo']) {
+    cpSync(join(ROOT, path), join(copy, path), { recursive: true })
+  }
+  return copy
+}
+
 /** The real server on a free port with the invented town, and a real browser. */
 export async function startSite(): Promise<Site> {
   build()
+  const program = ownCopy()
   const data = mkdtempSync(join(tmpdir(), 'underlane-journey-'))
   const server = spawn(process.execPath, ['dist/server.mjs', '--port', '0', '--data', data], {
-    cwd: ROOT,
+    cwd: program,
     stdio: ['ignore', 'pipe', 'inherit'],
   })
+  const stopServer = async () => {
+    if (server.exitCode !== null || server.signalCode !== null) return
+    server.kill('SIGTERM')
+    await once(server, 'exit')
+  }
   const address = await addressOf(server)
   const browser = await launch()
   const said: string[] = []
   return {
     address,
+    webFolder: join(program, 'dist/web'),
+    stopServer,
     async open(options) {
       const context = await browser.newContext({ reducedMotion: 'reduce', ...options })
       const page = await context.newPage()
@@ -88,8 +112,8 @@ export async function startSite(): Promise<Site> {
     },
     async end() {
       await browser.close()
-      server.kill('SIGTERM')
-      await once(server, 'exit')
+      await stopServer()
+      rmSync(program, { recursive: true, force: true })
       rmSync(data, { recursive: true, force: true })
       if (said.length > 0) throw new Error(`pages complained:\n${[...new Set(said)].join('\n')}`)
     },

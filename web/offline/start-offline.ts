@@ -15,5 +15,5 @@ export function startOffline(): void {
     if (document.visibilityState === 'visible') void refresh()
   })
   // While developing, the page changes under the hand and is not kept.
-  if (import.meta.env.PROD) void keepPage()
+  if (import.meta.env.MODE === 'production') void keepPage()
 }
