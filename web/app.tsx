@@ -2,16 +2,30 @@ import { LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso'
 import { ENGINE_VERSION } from '../shared/core/engine-version.ts'
 import { CrossingPage } from './crossings/crossing-page.tsx'
 import { ConnectionNote } from './offline/connection-note.tsx'
+import { LateDraftBar } from './saved/late-draft-bar.tsx'
 import { ReaderChoices } from './settings/reader-choices.tsx'
 import type { CrossingModel } from './state/crossing-model.ts'
 import { SHELL } from './words/workings-words.ts'
 
 const WorkingsPage = lazy(() => import('./workings/workings-page.tsx').then((page) => page.WorkingsPage))
+const SavedPage = lazy(() => import('./saved/saved-page.tsx').then((page) => page.SavedPage))
+const SavedCrossingPage = lazy(() =>
+  import('./saved/saved-crossing-page.tsx').then((page) => page.SavedCrossingPage),
+)
+
+const DraftPage = ({ model }: { readonly model: CrossingModel }) => (
+  <CrossingPage model={model} saving={<LateDraftBar model={model} />} isDraft />
+)
 
 const PLACES = [
   { path: '/', words: () => SHELL.crossing },
+  { path: '/crossings', words: () => SHELL.saved },
   { path: '/workings', words: () => SHELL.workings },
 ]
+
+/** A saved crossing is a place below the list of them. */
+const isAt = (path: string, place: string): boolean =>
+  path === place || (place !== '/' && path.startsWith(`${place}/`))
 
 /** A bore under the ground between two pits: ours. */
 function Sign() {
@@ -34,7 +48,7 @@ function Header() {
       </a>
       <nav aria-label={SHELL.places}>
         {PLACES.map((place) => (
-          <a key={place.path} href={place.path} aria-current={path === place.path ? 'page' : undefined}>
+          <a key={place.path} href={place.path} aria-current={isAt(path, place.path) ? 'page' : undefined}>
             {place.words()}
           </a>
         ))}
@@ -55,7 +69,9 @@ export function App({ model }: { readonly model: CrossingModel }) {
     <LocationProvider>
       <Header />
       <Router>
-        <Route path="/" component={CrossingPage} model={model} />
+        <Route path="/" component={DraftPage} model={model} />
+        <Route path="/crossings" component={SavedPage} draft={model} />
+        <Route path="/crossings/:id" component={SavedCrossingPage} draft={model} />
         <Route path="/workings" component={WorkingsPage} />
         <Route default component={NotFound} />
       </Router>

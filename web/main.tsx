@@ -19,6 +19,7 @@ if (root) {
   const model = createCrossingModel(recalledDraft() ?? FIRST_PRESET)
   keepDraft(model)
   startOffline()
+  import('./saved/flush-when-online.ts').then(({ flushWhenOnline }) => flushWhenOnline())
   followTheme()
   // In the language asked for from the first line on; its words come from this browser's own store but once.
   beginLanguage(wantedLanguage()).then(() => render(<App model={model} />, root))

@@ -9,7 +9,7 @@ export type Merged = {
 const isObject = (value: unknown): value is Document => value !== null && typeof value === 'object'
 
 /** Equal as JSON: the order of keys means nothing, the order of a list does. */
-function sameJson(a: unknown, b: unknown): boolean {
+export function sameJson(a: unknown, b: unknown): boolean {
   if (a === b) return true
   if (!isObject(a) || !isObject(b) || Array.isArray(a) !== Array.isArray(b)) return false
   const keys = Object.keys(a)

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import { TextField } from '../fields/text-field.tsx'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import { textAt } from '../state/document-path.ts'
@@ -12,11 +13,20 @@ import { LocatePanel, RatesPanel } from './form/locate-panel.tsx'
 import { PipePanel } from './form/pipe-panel.tsx'
 import { StartPanel } from './form/start-panel.tsx'
 
+type Props = {
+  readonly model: CrossingModel
+  /** Says whether what is typed is kept, and keeps it. */
+  readonly saving: ComponentChildren
+  /** Not saved yet: it may begin as another usual job. */
+  readonly isDraft: boolean
+}
+
 /** One crossing, one page: what is known beside what follows from it. */
-export function CrossingPage({ model }: { readonly model: CrossingModel }) {
+export function CrossingPage({ model, saving, isDraft }: Props) {
   return (
     <main class="crossing">
       <h1 class="crossing-name">{textAt(model.document.value, 'name') || FORM.unnamed}</h1>
+      <div class="saving">{saving}</div>
       <Guard model={model}>
         <VerdictLine model={model} />
       </Guard>
@@ -29,7 +39,7 @@ export function CrossingPage({ model }: { readonly model: CrossingModel }) {
         <h2 id="form-heading" class="column-heading">
           {FORM.heading}
         </h2>
-        <StartPanel model={model} />
+        {isDraft && <StartPanel model={model} />}
         <section class="panel name-panel" aria-label={FORM.name}>
           <TextField model={model} path="name" label={FORM.name} isRequired />
         </section>

@@ -17,3 +17,22 @@ export function recall(key: string): string | null {
     throw error
   }
 }
+
+/** As `remember`, for this tab alone: a reload keeps it, and no other tab sees it. null forgets. */
+export function rememberHere(key: string, text: string | null): void {
+  try {
+    if (text === null) sessionStorage.removeItem(key)
+    else sessionStorage.setItem(key, text)
+  } catch (error) {
+    if (!(error instanceof DOMException)) throw error
+  }
+}
+
+export function recallHere(key: string): string | null {
+  try {
+    return sessionStorage.getItem(key)
+  } catch (error) {
+    if (error instanceof DOMException) return null
+    throw error
+  }
+}

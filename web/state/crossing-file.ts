@@ -14,14 +14,15 @@ function fileNameOf(document: JsonObject): string {
   return `${plain === '' ? 'crossing' : plain.slice(0, 60)}.json`
 }
 
-/** Hands the crossing to the browser as a file to keep. */
-export function saveCrossingFile(crossing: JsonObject): void {
-  const address = URL.createObjectURL(
-    new Blob([`${JSON.stringify(crossing, null, 2)}\n`], { type: 'application/json' }),
-  )
+/** Hands the browser a file to keep. */
+export function saveFile(name: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
   const link = document.createElement('a')
   link.href = address
-  link.download = fileNameOf(crossing)
+  link.download = name
   link.click()
   URL.revokeObjectURL(address)
 }
+
+export const saveCrossingFile = (crossing: JsonObject): void =>
+  saveFile(fileNameOf(crossing), `${JSON.stringify(crossing, null, 2)}\n`)

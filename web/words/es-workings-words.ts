@@ -13,6 +13,7 @@ export const ES_SHELL: typeof EN_SHELL = {
   name: 'Underlane',
   promise: 'planea perforaciones con topo neumático',
   crossing: 'Cruce',
+  saved: 'Guardados',
   workings: 'Cálculos',
   places: 'Lugares',
   units: 'Unidades',

@@ -5,6 +5,7 @@ export const EN_SHELL = {
   name: 'Underlane',
   promise: 'plans bores made with piercing tools',
   crossing: 'Crossing',
+  saved: 'Saved',
   workings: 'Workings',
   places: 'Places',
   units: 'Answers in',

@@ -1,0 +1,13 @@
+import { useEffect, useState } from 'preact/hooks'
+import type { CrossingModel } from '../state/crossing-model.ts'
+
+type Bar = typeof import('./draft-bar.tsx')['DraftBar']
+
+/** Fetched once the page stands: the first answers do not wait for what saves them. */
+export function LateDraftBar({ model }: { readonly model: CrossingModel }) {
+  const [DraftBar, setBar] = useState<Bar | null>(null)
+  useEffect(() => {
+    import('./draft-bar.tsx').then((found) => setBar(() => found.DraftBar))
+  }, [])
+  return DraftBar === null ? null : <DraftBar model={model} />
+}

@@ -1,0 +1,68 @@
+import { flushOutbox, keepCrossing, queueChange } from '../offline/kept-crossings.ts'
+import type { Outbox, QueuedChange, Send } from '../offline/outbox.ts'
+import { type Change, deleteCrossing, type Sent, sendCrossing } from './crossing-requests.ts'
+
+/** Waiting: it goes when the server can be reached. `isKept` false: only while this page stays open. */
+export type SentOrWaiting =
+  | Exclude<Sent, { readonly state: 'unreachable' }>
+  | { readonly state: 'waiting'; readonly isKept: boolean }
+
+/** Those who have sent something and want to know what came of it. */
+const listeners = new Map<string, (sent: Sent) => void>()
+
+export function whenSent(requestKey: string, listener: (sent: Sent) => void): () => void {
+  listeners.set(requestKey, listener)
+  return () => void listeners.delete(requestKey)
+}
+
+const sendOne = ({ id, kind, document, baseVersion, key }: QueuedChange): Promise<Sent> => {
+  if (kind === 'put' && document !== null) {
+    return sendCrossing({ id, document, from: baseVersion, requestKey: key })
+  }
+  return deleteCrossing({ id, version: baseVersion ?? 1 })
+}
+
+/** Sends one change that waited, and tells the page that waits with it. */
+export const sendQueued: Send = async (change) => {
+  const sent = await sendOne(change)
+  if (sent.state === 'unreachable' || sent.state === 'trouble') return { state: 'unreachable' }
+  if (sent.state === 'done') await keepAnswered(sent)
+  listeners.get(change.key)?.(sent)
+  listeners.delete(change.key)
+  if (sent.state === 'done') return { state: 'done', version: sent.kept.version }
+  return { state: sent.state === 'refused' ? 'refused' : 'conflict' }
+}
+
+export const flush = (): Promise<Outbox> => flushOutbox(sendQueued)
+
+/** Whether changes of this crossing are left waiting after all that could go has gone. */
+export const flushFor = async (id: string): Promise<boolean> =>
+  (await flush()).some(
+    (change) => change.id === id && (change.state === 'waiting' || change.state === 'sent'),
+  )
+
+const keepAnswered = ({ kept }: Extract<Sent, { readonly state: 'done' }>): Promise<boolean> =>
+  keepCrossing({ id: kept.id, version: kept.version, demo: kept.demo, document: kept.document })
+
+async function queue({ id, document, from, requestKey }: Change, wasSent: boolean): Promise<SentOrWaiting> {
+  const isKept = await queueChange({
+    id,
+    kind: 'put',
+    baseVersion: from,
+    document,
+    key: requestKey,
+    wasSent,
+  })
+  if (isKept) await keepCrossing({ id, version: from, demo: false, document })
+  return { state: 'waiting', isKept }
+}
+
+/** Sends a change now, or takes it in to be sent when the server can be reached. */
+export async function sendOrQueue(change: Change, isBehindOthers: boolean): Promise<SentOrWaiting> {
+  // Without a network nothing leaves, so the next save may stand for this one.
+  if (isBehindOthers || !navigator.onLine) return queue(change, false)
+  const sent = await sendCrossing(change)
+  if (sent.state === 'unreachable') return queue(change, true)
+  if (sent.state === 'done') await keepAnswered(sent)
+  return sent
+}
