@@ -80,6 +80,7 @@ export function createKeptCrossings(store: BrowserStore, { now, alone }: Surroun
       const copies = crossings.map((each) => ({ ...each, keptAtMs: now() }))
       await store.putCopies(copies)
       showAges(copies)
+      keepingTrouble.value = null
       return true
     }, false)
 
@@ -114,6 +115,7 @@ export function createKeptCrossings(store: BrowserStore, { now, alone }: Surroun
     queueChange: (asked) =>
       attempt(async () => {
         await change((found) => queued(found, asked, now()))
+        keepingTrouble.value = null
         return true
       }, false),
     dropChange: (key) =>
