@@ -14,7 +14,7 @@ describe('the answers', () => {
     const empty = createCrossingModel({ name: 'Only a name' }, { soon: (run) => run() })
     render(<Answers model={empty} />)
     expect(screen.getByText(/No answers yet/)).toBeTruthy()
-    expect(screen.getByRole('button', { name: 'Tool diameter' })).toBeTruthy()
+    expect(screen.getByRole('button', { name: 'Tool' })).toBeTruthy()
   })
 
   test('a figure behind which no relation was recorded is no button', async () => {

@@ -23,6 +23,7 @@ export function NumberField({ model, path, label, hint }: FieldPlace) {
         type="text"
         inputMode="decimal"
         autocomplete="off"
+        placeholder=" "
         value={field.text}
         aria-describedby={describedBy(id)}
         aria-invalid={issues.length > 0}

@@ -60,6 +60,7 @@ export function QuantityField({ model, path, label, hint, kind, isRequired, impl
         type="text"
         inputMode="text"
         autocomplete="off"
+        placeholder=" "
         autocapitalize="off"
         spellcheck={false}
         value={field.text}

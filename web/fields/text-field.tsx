@@ -22,6 +22,7 @@ export function TextField({ model, path, label, hint, isRequired, type = 'text',
         id={id}
         type={type}
         autocomplete="off"
+        placeholder=" "
         value={field.text}
         list={suggestions ? `${id}-list` : undefined}
         aria-describedby={describedBy(id)}

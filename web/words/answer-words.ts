@@ -8,7 +8,6 @@ export const EN_ANSWERS = {
   formerInBrief: 'Last complete entry:',
   broken:
     'This is our mistake, not yours: the crossing could not be worked out. Nothing you typed is lost; save it as a file.',
-  toAnswers: 'To the answers',
   openHint: 'Tap a figure to see the math.',
   release: {
     heading: 'Release',
@@ -149,7 +148,16 @@ export const EN_ANSWERS = {
     checks: 'Printed checks',
     outside: (name: string, value: string, low: string | null, high: string | null) =>
       `${name} is ${value}; the formula was published for ${low ?? 'anything'} to ${high ?? 'anything'}.`,
-    open: (title: string) => `In the list of workings: ${title}`,
+    open: 'In the list of workings:',
+    abouts: {
+      shot: 'shot',
+      ground: 'ground',
+      line: 'line',
+      pipe: 'pipe',
+      'pit at launch': 'launch pit',
+      'pit at reception': '{receiving|reception} pit',
+      'pit at middle': 'middle pit',
+    },
   },
   made: {
     cover:
@@ -201,6 +209,6 @@ export const EN_ANSWERS = {
     changed: 'changed',
     points: 'points',
   },
-  sheet: { inputs: 'What was entered', sign: 'Name and date' },
+  sheet: { sign: 'Name and date' },
 }
 export const ANSWERS = spoken('answers', EN_ANSWERS)

@@ -8,7 +8,6 @@ export const ES_ANSWERS: typeof EN_ANSWERS = {
   formerInBrief: 'Última entrada completa:',
   broken:
     'El error es nuestro, no suyo: el cruce no se pudo calcular. Nada de lo escrito se pierde; guárdelo como archivo.',
-  toAnswers: 'Ir a las respuestas',
   openHint: 'Toque una cifra para ver el cálculo.',
   release: {
     heading: 'Liberación',
@@ -149,7 +148,16 @@ export const ES_ANSWERS: typeof EN_ANSWERS = {
     checks: 'Valores impresos',
     outside: (name, value, low, high) =>
       `${name} es ${value}; la fórmula se publicó de ${low ?? 'cualquier valor'} a ${high ?? 'cualquier valor'}.`,
-    open: (title) => `En la lista de cálculos: ${title}`,
+    open: 'En la lista de cálculos:',
+    abouts: {
+      shot: 'tiro',
+      ground: 'suelo',
+      line: 'línea',
+      pipe: 'tubo',
+      'pit at launch': 'pozo de lanzamiento',
+      'pit at reception': 'pozo de recepción',
+      'pit at middle': 'pozo intermedio',
+    },
   },
   made: {
     cover:
@@ -201,5 +209,5 @@ export const ES_ANSWERS: typeof EN_ANSWERS = {
     changed: 'cambió',
     points: 'puntos',
   },
-  sheet: { inputs: 'Lo que se anotó', sign: 'Nombre y fecha' },
+  sheet: { sign: 'Nombre y fecha' },
 }

@@ -19,16 +19,27 @@ export const tablesOf = (relations: readonly AnyRelation[]) => {
   return Object.fromEntries(Object.entries(PUBLISHED).filter(([name]) => named.has(name)))
 }
 
+/** A difference has its sign said. */
+const signed = (value: number): string =>
+  value === 0 ? '0' : `${value < 0 ? '−' : '+'}${Number(Math.abs(value).toPrecision(2))}`
+
 type Run =
   | { readonly state: 'idle' }
   | { readonly state: 'running' }
   | { readonly state: 'ran'; readonly run: ChecksRun }
+  | { readonly state: 'failed' }
 
 export function useChecks(relations: readonly AnyRelation[]) {
   const [run, setRun] = useState<Run>({ state: 'idle' })
   const start = async () => {
     setRun({ state: 'running' })
-    setRun({ state: 'ran', run: await runChecks(relations, tablesOf(relations)) })
+    try {
+      setRun({ state: 'ran', run: await runChecks(relations, tablesOf(relations)) })
+    } catch (error) {
+      // A table that cannot be fetched is a TypeError in every browser.
+      if (!(error instanceof TypeError)) throw error
+      setRun({ state: 'failed' })
+    }
   }
   return { run, start }
 }
@@ -37,6 +48,7 @@ export function RunSummary({ run }: { readonly run: Run }) {
   return (
     <p class="run-summary" role="status">
       {run.state === 'running' && WORKINGS.running}
+      {run.state === 'failed' && WORKINGS.failed}
       {run.state === 'ran' && (
         <>
           <StatusMark shape={run.run.failed === 0 ? 'good' : 'stop'} />{' '}
@@ -59,6 +71,7 @@ const rowOf = (check: CheckResult) => ({
     <code key="output">{check.output}</code>,
     `${numberText(check.expected)} ${check.unit}`,
     `${numberText(check.computed)} ${check.unit}`,
+    check.deviation === null ? '' : `${signed(check.deviation)} ${check.unit}`,
     check.tolerance === null ? '' : `${numberText(check.tolerance)} ${check.unit}`,
     <span key="verdict" class={`verdict-word verdict-${check.pass ? 'ok' : 'hold'}`}>
       <StatusMark shape={check.pass ? 'good' : 'stop'} />

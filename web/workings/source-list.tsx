@@ -17,8 +17,11 @@ export function SourceList({
           const { citation, standing, use } = SOURCES[key]
           return (
             <li key={key}>
-              {citation}. <span class="standing">{planWord('standing', standing, say.value)}</span>{' '}
-              <span class="fine">{use}</span>
+              <span lang="en">{citation}</span>.{' '}
+              <span class="standing">{planWord('standing', standing, say.value)}</span>{' '}
+              <span class="fine" lang="en">
+                {use}
+              </span>
             </li>
           )
         })}

@@ -1,10 +1,23 @@
 import { useEffect, useState } from 'preact/hooks'
 import { CATALOGUE } from '../../shared/core/catalogue.ts'
 import type { AnyRelation } from '../../shared/core/relation.ts'
+import { showWorking, workingLeft } from '../crossings/answers/working-shown.ts'
+import { language } from '../state/language-choice.ts'
 import { WORKINGS } from '../words/workings-words.ts'
 import { RelationChecks, RunSummary, useChecks } from './checks.tsx'
 import { RelationForm } from './relation-form.tsx'
 import { SourceList } from './source-list.tsx'
+
+/** To where the formula was opened from: the figure with its working, or the crossing. */
+function BackToFigure() {
+  const left = workingLeft.value
+  if (left === null) return <a href="/">{WORKINGS.back}</a>
+  return (
+    <a href={left.path} onClick={() => showWorking(left.of)}>
+      {WORKINGS.backTo(left.of.label)}
+    </a>
+  )
+}
 
 function RelationCard({ relation, isAsked }: { readonly relation: AnyRelation; readonly isAsked: boolean }) {
   const [isOpen, setOpen] = useState(isAsked)
@@ -16,14 +29,17 @@ function RelationCard({ relation, isAsked }: { readonly relation: AnyRelation; r
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >
       <summary>
-        {relation.title} <code>{relation.id}</code>
+        <span lang="en">{relation.title}</span> <code>{relation.id}</code>
       </summary>
       {isOpen && (
         <>
-          <p class="formula">{relation.formula}</p>
+          {isAsked && <BackToFigure />}
+          <p class="formula" lang="en">
+            {relation.formula}
+          </p>
           {relation.remarks && (
             <p>
-              {WORKINGS.remarks}: {relation.remarks}
+              {WORKINGS.remarks}: <span lang="en">{relation.remarks}</span>
             </p>
           )}
           <h2>{WORKINGS.try}</h2>
@@ -55,7 +71,9 @@ export function WorkingsPage() {
   return (
     <main class="workings">
       <h1>{WORKINGS.heading}</h1>
-      <p>{WORKINGS.intro}</p>
+      <p>
+        {WORKINGS.intro} {language.value !== 'en' && WORKINGS.inEnglish}
+      </p>
       <div class="workings-tools">
         <div class="field">
           <label for="find-relation">{WORKINGS.find}</label>

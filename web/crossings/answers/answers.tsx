@@ -12,12 +12,14 @@ import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
 import { placeWords } from '../../words/place-words.ts'
 import { AirAnswer } from './air-panel.tsx'
+import { ComparePanel } from './compare-panel.tsx'
 import { MapPanel } from './map-panel.tsx'
 import { RecordedRelations, relationsOf } from './recorded-relations.ts'
 import { ReleasePanel } from './release-panel.tsx'
 import { TimePanel } from './time-panel.tsx'
 
 type Props = { readonly model: CrossingModel }
+type PartsProps = { readonly plan: Plan; readonly input: CrossingInput }
 
 function Problems({ issues }: { readonly issues: readonly Issue[] }) {
   return (
@@ -42,24 +44,25 @@ type FurtherAnswers = typeof import('./further-answers.tsx')['FurtherAnswers']
  * What lies below the first screen, and the dialog that needs every formula there is: fetched once the first answers
  * stand, not when they are asked for, so that all is there when the signal is gone.
  */
-function LaterParts({ plan }: { readonly plan: Plan }) {
+function LaterParts({ plan, input }: PartsProps) {
   const [Further, setFurther] = useState<FurtherAnswers | null>(null)
   useEffect(() => {
     import('./further-answers.tsx').then(({ FurtherAnswers }) => setFurther(() => FurtherAnswers))
   }, [])
-  return Further === null ? null : <Further plan={plan} />
+  return Further === null ? null : <Further plan={plan} input={input} />
 }
 
-function Parts({ plan, input }: { readonly plan: Plan; readonly input: CrossingInput }) {
+function Parts({ model, plan, input }: Props & PartsProps) {
   return (
     <RecordedRelations.Provider value={relationsOf(plan)}>
       <p class="verdict-whole">{verdictSentence(plan, say.value)}</p>
+      <ComparePanel model={model} plan={plan} />
       <p class="fine">{ANSWERS.openHint}</p>
       <ReleasePanel plan={plan} />
       <TimePanel plan={plan} />
       <AirAnswer plan={plan} />
       <MapPanel input={input} />
-      <LaterParts plan={plan} />
+      <LaterParts plan={plan} input={input} />
     </RecordedRelations.Provider>
   )
 }
@@ -92,10 +95,18 @@ function Current({ model }: Props) {
           <Problems issues={answers.issues} />
         </div>
       )}
-      <Parts plan={answers.plan} input={answers.input} />
+      <Parts model={model} plan={answers.plan} input={answers.input} />
     </>
   )
 }
+
+/** On a narrow screen, where form and answers follow one another: each is one tap away. */
+const Jumps = () => (
+  <nav class="jumps" aria-label={ANSWERS.jumps.region}>
+    <a href="#form-heading">{ANSWERS.jumps.inputs}</a>
+    <a href="#answers-heading">{ANSWERS.jumps.answers}</a>
+  </nav>
+)
 
 export function Answers({ model }: Props) {
   return (
@@ -106,6 +117,7 @@ export function Answers({ model }: Props) {
       <Guard model={model}>
         <Current model={model} />
       </Guard>
+      <Jumps />
     </section>
   )
 }

@@ -7,12 +7,16 @@ import { ANSWERS } from '../../words/answer-words.ts'
 import { Panel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
+import { madeOfCover } from './made-of.ts'
+import { OpenFigure } from './open-figure.tsx'
 import { StatusMark } from './status-mark.tsx'
 
 const W = ANSWERS.bore
 const VERDICT_SHAPES = { ok: 'good', check: 'look', hold: 'stop' } as const
 
-export function BorePanel({ plan: { bore } }: { readonly plan: Plan }) {
+export function BorePanel({ plan }: { readonly plan: Plan }) {
+  const { bore } = plan
+  const cover = { relations: [], parts: madeOfCover(plan), rule: ANSWERS.made.cover }
   const fit = { relations: ['oversize-ratio', 'bundle-diameter', 'annulus-volume'] }
   return (
     <Panel id="bore-answer" heading={W.heading}>
@@ -21,8 +25,9 @@ export function BorePanel({ plan: { bore } }: { readonly plan: Plan }) {
           label={W.cover}
           value={shown(bore.coverM, 'depth')}
           note={`${W.coverAt} ${shown(bore.coverAtM, 'length')}`}
+          working={cover}
         />
-        <Figure label={W.coverRatio} value={`${shownNumber(bore.coverRatio)} ×`} />
+        <Figure label={W.coverRatio} value={`${shownNumber(bore.coverRatio)} ×`} working={cover} />
         <Figure
           label={W.length}
           value={shown(bore.lengthM, 'length')}
@@ -49,7 +54,12 @@ export function BorePanel({ plan: { bore } }: { readonly plan: Plan }) {
               planWord('surface', reach.kind, say.value),
               shown(reach.fromM, 'length'),
               shown(reach.toM, 'length'),
-              `${shown(reach.coverM, 'depth')} (${shownNumber(reach.coverRatio)} ×)`,
+              <OpenFigure
+                key="cover"
+                label={`${W.working} ${planWord('surface', reach.kind, say.value)}`}
+                value={`${shown(reach.coverM, 'depth')} (${shownNumber(reach.coverRatio)} ×)`}
+                {...cover}
+              />,
               shown(reach.wantedM, 'depth'),
               <span key="verdict" class={`verdict-word verdict-${reach.verdict}`}>
                 <StatusMark shape={VERDICT_SHAPES[reach.verdict]} />

@@ -9,7 +9,7 @@ type Props = {
   readonly working?: Omit<WorkingOf, 'label' | 'value'>
 }
 
-/** A figure with its name; one that was worked out opens its working. */
+/** A figure with its name; one that was worked out opens its working, or what it is made of. */
 export function Figure({ label, value, note, working }: Props) {
   const body = (
     <>
@@ -19,8 +19,9 @@ export function Figure({ label, value, note, working }: Props) {
     </>
   )
   const recorded = useContext(RecordedRelations)
-  if (working === undefined || !working.relations.some((id) => recorded.has(id)))
-    return <div class="figure">{body}</div>
+  const hasWorking =
+    working !== undefined && (working.parts !== undefined || working.relations.some((id) => recorded.has(id)))
+  if (!hasWorking) return <div class="figure">{body}</div>
   return (
     <button type="button" class="figure" onClick={() => showWorking({ label, value, ...working })}>
       {body}

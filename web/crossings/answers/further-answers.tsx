@@ -1,3 +1,4 @@
+import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { AssumptionsPanel } from './assumptions-panel.tsx'
 import { BorePanel } from './bore-panel.tsx'
@@ -10,11 +11,13 @@ import { WearPanel } from './wear-panel.tsx'
 import { WorkingDialog } from './working-dialog.tsx'
 
 /** The answers below the first screen. */
-export function FurtherAnswers({ plan }: { readonly plan: Plan }) {
+type Props = { readonly plan: Plan; readonly input: CrossingInput }
+
+export function FurtherAnswers({ plan, input }: Props) {
   return (
     <>
       <BorePanel plan={plan} />
-      <ClearancesPanel plan={plan} />
+      <ClearancesPanel plan={plan} input={input} />
       <PathPanel plan={plan} />
       <PipeAnswer plan={plan} />
       <PitsPanel plan={plan} />

@@ -6,6 +6,7 @@ import { ANSWERS } from '../../words/answer-words.ts'
 import { FoldedPanel, Panel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
+import { OpenFigure } from './open-figure.tsx'
 
 const W = ANSWERS.pipe
 const P = ANSWERS.pits
@@ -77,7 +78,13 @@ export function PitsPanel({ plan: { pits } }: { readonly plan: Plan }) {
               shown(pit.atM, 'length'),
               shown(pit.floorDepthM, 'depth'),
               `${shown(pit.lengthM, 'length')} × ${shown(pit.widthM, 'length')}`,
-              shown(pit.volumeM3, 'volume'),
+              <OpenFigure
+                key="volume"
+                label={`${serves}, ${P.columns[4] ?? ''}`}
+                value={shown(pit.volumeM3, 'volume')}
+                relations={['pit-volume', 'pit-slope']}
+                about={`pit at ${pit.serves}`}
+              />,
               mind.join(', '),
             ],
           }

@@ -7,9 +7,9 @@ import { ANSWERS } from '../../words/answer-words.ts'
 import { Panel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
+import { madeOfPrice, WHOLE_UNITS } from './made-of.ts'
 
 const W = ANSWERS.price
-const WHOLE_UNITS = 100
 
 function quantityText({ quantity, unit }: PriceLine): string {
   if (unit === 'm') return shown(quantity, 'length')
@@ -20,24 +20,13 @@ function quantityText({ quantity, unit }: PriceLine): string {
 
 function Priced({ price }: { readonly price: PricePart }) {
   const money = (minorUnits: number) => formatMoney(minorUnits, price.currency, WHOLE_UNITS)
+  const made = { relations: [], parts: madeOfPrice(price), rule: ANSWERS.made.price }
   return (
     <>
       <div class="figures">
-        <Figure
-          label={W.quoted}
-          value={money(price.quotedMinorUnits)}
-          working={{ relations: ['price-from-margin'] }}
-        />
-        <Figure
-          label={W.likely}
-          value={money(price.p50MinorUnits)}
-          working={{ relations: ['price-from-margin'] }}
-        />
-        <Figure
-          label={W.high}
-          value={money(price.p80MinorUnits)}
-          working={{ relations: ['price-from-margin'] }}
-        />
+        <Figure label={W.quoted} value={money(price.quotedMinorUnits)} working={made} />
+        <Figure label={W.likely} value={money(price.p50MinorUnits)} working={made} />
+        <Figure label={W.high} value={money(price.p80MinorUnits)} working={made} />
         {price.belowMinimumCallOut && (
           <Figure label={W.minimum} value={money(price.minimumCallOutMinorUnits)} />
         )}

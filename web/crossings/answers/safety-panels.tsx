@@ -21,7 +21,9 @@ export function CautionsPanel({ plan }: Props) {
             <div>
               <span class="kind">{planWord('severity', caution.severity, say.value)}</span>
               <p>{cautionSentence(caution, say.value)}</p>
-              <p class="fine">{SOURCES[caution.source].citation}</p>
+              <p class="fine" lang="en">
+                {SOURCES[caution.source].citation}
+              </p>
             </div>
           </li>
         ))}
@@ -40,6 +42,7 @@ export function ChecklistPanel({ plan }: Props) {
           </li>
         ))}
       </ul>
+      <p class="sheet-sign">{ANSWERS.sheet.sign}</p>
     </FoldedPanel>
   )
 }

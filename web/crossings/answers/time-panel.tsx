@@ -4,16 +4,37 @@ import { shown, shownChance, shownNumber, shownSpread } from '../../fields/shown
 import { ANSWERS } from '../../words/answer-words.ts'
 import { Panel } from '../form/panel.tsx'
 import { Figure } from './figure.tsx'
-import { showWorking } from './working-shown.ts'
+import { madeOfCrew } from './made-of.ts'
+import { OpenFigure } from './open-figure.tsx'
+import type { MadeOf } from './working-shown.ts'
 
 const W = ANSWERS.time
-const ADVANCE = ['advance-rate', 'set-per-blow', 'driving-resistance', 'tool-at-pressure', 'shaft-friction']
+const ADVANCE = [
+  'advance-rate',
+  'set-per-blow',
+  'driving-resistance',
+  'tip-resistance-clay',
+  'tip-resistance-granular',
+  'shaft-friction',
+  'tool-at-pressure',
+  'anchorage-length',
+]
 
 type RowProps = {
   readonly label: string
   readonly spread: Spread | null
   readonly kind: Kind
   readonly more: 'is-better' | 'is-worse'
+}
+
+/** The three days with the quantile each is: for what is better the larger it is, a good day is the high end. */
+function daysOf(values: readonly string[], more: RowProps['more']): readonly MadeOf[] {
+  const { p10, p50, p90 } = ANSWERS.working.quantiles
+  const quantiles = more === 'is-worse' ? [p10, p50, p90] : [p90, p50, p10]
+  return values.map((value, place) => ({
+    name: `${W.columns[place + 1] ?? ''} · ${quantiles[place] ?? ''}`,
+    value,
+  }))
 }
 
 function SpreadRow({ label, spread, kind, more }: RowProps) {
@@ -25,16 +46,13 @@ function SpreadRow({ label, spread, kind, more }: RowProps) {
         const day = W.columns[place + 1] ?? ''
         return (
           <td key={day} class={place === 1 ? 'likely' : undefined} data-column={day}>
-            <button
-              type="button"
-              class="cell-figure"
-              aria-label={`${label}, ${day}: ${value}`}
-              onClick={() =>
-                showWorking({ label: `${label}, ${day}`, value, relations: ADVANCE, isOfDraws: true })
-              }
-            >
-              {value}
-            </button>
+            <OpenFigure
+              label={`${label}, ${day}`}
+              value={value}
+              relations={ADVANCE}
+              isOfDraws
+              days={daysOf(values, more)}
+            />
           </td>
         )
       })}
@@ -42,7 +60,8 @@ function SpreadRow({ label, spread, kind, more }: RowProps) {
   )
 }
 
-export function TimePanel({ plan: { run, crew } }: { readonly plan: Plan }) {
+export function TimePanel({ plan }: { readonly plan: Plan }) {
+  const { run, crew } = plan
   const draws = { relations: ADVANCE, isOfDraws: true } as const
   return (
     <Panel id="time" heading={W.heading}>
@@ -92,6 +111,7 @@ export function TimePanel({ plan: { run, crew } }: { readonly plan: Plan }) {
           label={W.people}
           value={shownNumber(crew.people)}
           note={`${W.watchers} ${shownNumber(crew.watchers)}`}
+          working={{ relations: [], parts: madeOfCrew(plan), rule: ANSWERS.made.crew }}
         />
       </div>
     </Panel>

@@ -16,9 +16,6 @@ export function VerdictLine({ model }: { readonly model: CrossingModel }) {
         {isFormer && `${ANSWERS.formerInBrief} `}
         {verdictSentence(answers.plan, say.value)}
       </p>
-      <a class="to-answers" href="#answers-heading" aria-label={ANSWERS.toAnswers}>
-        ↓
-      </a>
     </div>
   )
 }

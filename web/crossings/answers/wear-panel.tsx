@@ -6,11 +6,18 @@ import { ANSWERS } from '../../words/answer-words.ts'
 import { FoldedPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
+import { madeOfWear } from './made-of.ts'
+import { OpenFigure } from './open-figure.tsx'
 
 const W = ANSWERS.wear
-const WEAR = { relations: ['archard-wear', 'degradation-forecast'] }
 
-export function WearPanel({ plan: { wear, service } }: { readonly plan: Plan }) {
+export function WearPanel({ plan }: { readonly plan: Plan }) {
+  const { wear, service } = plan
+  const madeOf = (part: string) => ({
+    relations: [],
+    parts: madeOfWear(plan, part),
+    rule: ANSWERS.made.wear,
+  })
   return (
     <FoldedPanel
       id="wear"
@@ -22,7 +29,7 @@ export function WearPanel({ plan: { wear, service } }: { readonly plan: Plan }) 
           label={W.next}
           value={shown(service.nextDueS?.p50 ?? null, 'duration')}
           note={planWord('wearPart', service.part, say.value)}
-          working={WEAR}
+          working={madeOf(service.part)}
         />
       </div>
       <DataTable
@@ -32,8 +39,18 @@ export function WearPanel({ plan: { wear, service } }: { readonly plan: Plan }) 
           key: part.part,
           cells: [
             planWord('wearPart', part.part, say.value),
-            `${shownNumber(Math.round(part.usedFraction * 100))} %`,
-            shown(part.remainingS?.p50 ?? null, 'duration'),
+            <OpenFigure
+              key="used"
+              label={`${W.working} ${planWord('wearPart', part.part, say.value)}`}
+              value={`${shownNumber(Math.round(part.usedFraction * 100))} %`}
+              {...madeOf(part.part)}
+            />,
+            <OpenFigure
+              key="left"
+              label={`${W.columns[2] ?? ''}: ${planWord('wearPart', part.part, say.value)}`}
+              value={shown(part.remainingS?.p50 ?? null, 'duration')}
+              {...madeOf(part.part)}
+            />,
             shownChance(part.dueDuringThisCrossingProbability),
           ],
         }))}

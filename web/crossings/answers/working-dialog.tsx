@@ -2,12 +2,15 @@ import { useEffect, useRef } from 'preact/hooks'
 import { findRelation } from '../../../shared/core/catalogue.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import type { Working } from '../../../shared/core/trace.ts'
+import { planWord } from '../../../shared/text/plan-words.ts'
 import { namedValues } from '../../fields/relation-values.ts'
+import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
+import { RelationChecks } from '../../workings/checks.tsx'
 import { RangeNotes } from '../../workings/range-notes.tsx'
 import { SourceList } from '../../workings/source-list.tsx'
 import { ValueTable } from '../../workings/value-table.tsx'
-import { closeWorking, type WorkingOf, workingShown } from './working-shown.ts'
+import { closeWorking, leaveWorking, type MadeOf, type WorkingOf, workingShown } from './working-shown.ts'
 
 const W = ANSWERS.working
 /** More than this at once is a scroll, not an answer: the rest stays folded. */
@@ -22,25 +25,90 @@ function workingsOf(plan: Plan, of: WorkingOf): readonly Working[] {
   )
 }
 
-function OneWorking({ working, isOpen }: { readonly working: Working; readonly isOpen: boolean }) {
+/** 'shot 1, ground 2' in the reader's words. */
+const aboutWords = (about: string): string =>
+  Object.entries(W.abouts).reduce(
+    (said, [code, words]) => said.replace(new RegExp(`\\b${code}\\b`), words),
+    about,
+  )
+
+function Parts({ heading, parts }: { readonly heading: string; readonly parts: readonly MadeOf[] }) {
+  return (
+    <table class="values">
+      <caption>{heading}</caption>
+      <tbody>
+        {parts.map(({ name, value, standing }, place) => (
+          // Two lines of a price may have one name: their order tells them apart.
+          <tr key={`${name} ${place}`}>
+            <th scope="row">
+              {name}
+              {standing && <span class="standing">{planWord('standing', standing, say.value)}</span>}
+            </th>
+            <td>{value}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+type WorkingProps = { readonly working: Working; readonly isOpen: boolean; readonly onLeave: () => void }
+
+function OneWorking({ working, isOpen, onLeave }: WorkingProps) {
   const relation = findRelation(working.relation)
   if (relation === undefined) return null
   return (
     <details class="working" open={isOpen}>
       <summary>
-        {relation.title}
-        {working.about !== '' && <span class="fine"> {working.about}</span>}
+        <span lang="en">{relation.title}</span>
+        {working.about !== '' && <span class="fine"> {aboutWords(working.about)}</span>}
       </summary>
-      <p class="formula">{relation.formula}</p>
+      <p class="formula" lang="en">
+        {relation.formula}
+      </p>
       <ValueTable heading={W.inputs} values={namedValues(relation.inputs, working.inputs)} />
       <ValueTable heading={W.outputs} values={namedValues(relation.outputs, working.outputs)} />
       <RangeNotes relation={relation} notes={working.notes} />
-      {relation.remarks && <p>{relation.remarks}</p>}
+      {relation.remarks && <p lang="en">{relation.remarks}</p>}
       <SourceList heading={W.sources} sources={working.sources} />
+      <p class="sources-heading">{W.checks}</p>
+      <RelationChecks relation={relation} />
       <p>
-        <a href={`/workings#${relation.id}`}>{relation.id}</a>
+        <a href={`/workings#${relation.id}`} onClick={onLeave}>
+          {W.open} <code>{relation.id}</code>
+        </a>
       </p>
     </details>
+  )
+}
+
+function DialogBody({ plan, of }: { readonly plan: Plan; readonly of: WorkingOf }) {
+  const workings = workingsOf(plan, of)
+  return (
+    <>
+      <header>
+        <h2 id="working-heading">
+          {of.label}: {of.value}
+        </h2>
+        <button type="button" onClick={closeWorking}>
+          {W.close}
+        </button>
+      </header>
+      {of.days && <Parts heading={W.days} parts={of.days} />}
+      {of.isOfDraws && <p>{W.ofDraws}</p>}
+      {of.parts && <Parts heading={W.parts} parts={of.parts} />}
+      {of.rule && <p>{of.rule}</p>}
+      {workings.length === 0 && of.parts === undefined && <p>{W.none}</p>}
+      {workings.map((working, place) => (
+        // One relation may be used several times for the same thing: the order they were worked out in tells them apart.
+        <OneWorking
+          key={`${working.relation} ${working.about} ${place}`}
+          working={working}
+          isOpen={place < OPEN_AT_ONCE}
+          onLeave={() => leaveWorking(of, location.pathname)}
+        />
+      ))}
+    </>
   )
 }
 
@@ -54,31 +122,9 @@ export function WorkingDialog({ plan }: { readonly plan: Plan }) {
   }, [isOpen])
   // Leaving the page closes it: it speaks of this crossing only.
   useEffect(() => closeWorking, [])
-  const workings = of === null ? [] : workingsOf(plan, of)
   return (
     <dialog ref={dialog} class="working-dialog" aria-labelledby="working-heading" onClose={closeWorking}>
-      {of !== null && (
-        <>
-          <header>
-            <h2 id="working-heading">
-              {of.label}: {of.value}
-            </h2>
-            <button type="button" onClick={closeWorking}>
-              {W.close}
-            </button>
-          </header>
-          {of.isOfDraws && <p>{W.ofDraws}</p>}
-          {workings.length === 0 && <p>{W.none}</p>}
-          {workings.map((working, place) => (
-            // One relation may be used several times for the same thing: the order they were worked out in tells them apart.
-            <OneWorking
-              key={`${working.relation} ${working.about} ${place}`}
-              working={working}
-              isOpen={place < OPEN_AT_ONCE}
-            />
-          ))}
-        </>
-      )}
+      {of !== null && <DialogBody plan={plan} of={of} />}
     </dialog>
   )
 }

@@ -75,10 +75,12 @@ export function AirPanel({ model }: Props) {
       />
       <div class="fields">
         <YesNoField model={model} path="air.lubricator" label={W.oiler} />
+      </div>
+      <Folded words={W.more}>
         <QuantityField model={model} path="air.altitude" label={W.altitude} kind="altitude" />
         <QuantityField model={model} path="air.temperature" label={W.temperature} kind="temperature" />
         <NumberField model={model} path="air.tools" label={W.tools} />
-      </div>
+      </Folded>
     </Panel>
   )
 }

@@ -5,11 +5,11 @@ import { ListField } from '../../fields/list-field.tsx'
 import { NumberField } from '../../fields/number-field.tsx'
 import { QuantityField } from '../../fields/quantity-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
-import { textAt, valueAt } from '../../state/document-path.ts'
+import { listAt, textAt, valueAt } from '../../state/document-path.ts'
 import { FORM } from '../../words/form-words.ts'
 import { ends, OPTIONS } from '../../words/option-words.ts'
 import { ChoiceOfWay } from './choice-of-way.tsx'
-import { Panel } from './panel.tsx'
+import { FoldedList, Panel } from './panel.tsx'
 
 const W = FORM.line
 
@@ -71,6 +71,7 @@ function EndFields({ model, end }: { readonly model: CrossingModel; readonly end
 }
 
 export function LinePanel({ model }: { readonly model: CrossingModel }) {
+  const hasShots = listAt(model.document.value, 'shots').length > 0
   return (
     <Panel id="line" heading={W.heading}>
       <LineFields model={model} />
@@ -102,20 +103,21 @@ export function LinePanel({ model }: { readonly model: CrossingModel }) {
         <EndFields model={model} end="launch" />
         <EndFields model={model} end="reception" />
       </div>
-      <h3>{W.shots}</h3>
-      <ListField
-        model={model}
-        path="shots"
-        noun={W.shot}
-        addWords={W.addShot}
-        fresh={{}}
-        row={(path) => (
-          <>
-            <QuantityField model={model} path={`${path}.to`} label={W.shotTo} kind="length" isRequired />
-            <QuantityField model={model} path={`${path}.depth`} label={W.shotDepth} kind="depth" />
-          </>
-        )}
-      />
+      <FoldedList words={W.shots} isOpen={hasShots}>
+        <ListField
+          model={model}
+          path="shots"
+          noun={W.shot}
+          addWords={W.addShot}
+          fresh={{}}
+          row={(path) => (
+            <>
+              <QuantityField model={model} path={`${path}.to`} label={W.shotTo} kind="length" isRequired />
+              <QuantityField model={model} path={`${path}.depth`} label={W.shotDepth} kind="depth" />
+            </>
+          )}
+        />
+      </FoldedList>
     </Panel>
   )
 }

@@ -7,15 +7,16 @@ import { isObject } from '../../state/json.ts'
 import { FORM } from '../../words/form-words.ts'
 import { ANSWERS_OF_OWNERS } from '../../words/option-words.ts'
 import { ChoiceOfWay } from './choice-of-way.tsx'
-import { Folded, Panel } from './panel.tsx'
+import { Folded, FoldedPanel, Panel } from './panel.tsx'
 
 const W = FORM.locate
 const R = FORM.rates
 type Props = { readonly model: CrossingModel }
 
 export function LocatePanel({ model }: Props) {
+  const isEntered = valueAt(model.document.value, 'locate') !== undefined
   return (
-    <Panel id="locate" heading={W.heading}>
+    <FoldedPanel id="locate" heading={W.heading} inBrief={isEntered ? W.entered : W.none}>
       <div class="fields">
         <TextField
           model={model}
@@ -46,7 +47,7 @@ export function LocatePanel({ model }: Props) {
           </>
         )}
       />
-    </Panel>
+    </FoldedPanel>
   )
 }
 

@@ -28,6 +28,22 @@ export function Folded({
   )
 }
 
+/** A list that most jobs leave empty. */
+export const FoldedList = ({
+  words,
+  isOpen,
+  children,
+}: {
+  readonly words: string
+  readonly isOpen: boolean
+  readonly children: ComponentChildren
+}) => (
+  <details class="folded" open={isOpen}>
+    <summary>{words}</summary>
+    {children}
+  </details>
+)
+
 /** A part that few need each time: its heading and what is in it in a word, the rest one tap away. */
 export function FoldedPanel({ id, heading, children, inBrief }: Props & { readonly inBrief: string }) {
   return (
