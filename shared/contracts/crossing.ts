@@ -19,6 +19,22 @@ import { parseWith } from './zod-issues.ts'
 const position = z.tuple([z.number().min(-180).max(180), z.number().min(-90).max(90)])
 const station = (bare: BareNumbers) => quantity('length', bare, { min: 0, max: 1000 })
 
+/** What people call a surface. */
+const SURFACE_WORDS = {
+  asphalt: 'road',
+  blacktop: 'road',
+  street: 'road',
+  pavement: 'road',
+  concrete: 'slab',
+  sidewalk: 'walk',
+  footpath: 'walk',
+  driveway: 'drive',
+  grass: 'lawn',
+  turf: 'lawn',
+  garden: 'lawn',
+  bricks: 'pavers',
+} as const
+
 const DATUM_MEANS = {
   centre: 'depths are to the centre of the bore',
   top: 'depths are to the top of the pipe',
@@ -46,7 +62,7 @@ const depth = (bare: BareNumbers) =>
     .strictObject({
       launch: quantity('depth', bare, { min: 0.05, max: 15 }),
       reception: quantity('depth', bare, { min: 0.05, max: 15 }),
-      to: orNull(choice(DEPTH_DATUMS)),
+      to: orNull(choice(DEPTH_DATUMS, { center: 'centre', axis: 'centre' })),
     })
     .transform((d, ctx): CrossingInput['depth'] => {
       if (d.to === null) {
@@ -67,9 +83,14 @@ const end = (bare: BareNumbers) =>
       thickness: orNull(quantity('diameter', bare, { min: 0.02, max: 3 })),
       footingDepth: orNull(quantity('depth', bare, { min: 0, max: 15 })),
     })
-    .transform((e) => ({ kind: e.kind, thicknessM: e.thickness, footingDepthM: e.footingDepth }))
+    .transform((e) => ({
+      kind: e.kind,
+      thicknessM: e.thickness,
+      footingDepthM: e.footingDepth,
+      isSaid: true,
+    }))
 
-const PIT = { kind: 'pit', thicknessM: null, footingDepthM: null } as const
+const PIT = { kind: 'pit', thicknessM: null, footingDepthM: null, isSaid: false } as const
 
 const pipe = (bare: BareNumbers) =>
   z
@@ -188,7 +209,9 @@ export const crossingSchema = (bare: BareNumbers) =>
         .optional(),
       ends: z.strictObject({ launch: end(bare).optional(), reception: end(bare).optional() }).optional(),
       over: z
-        .array(z.strictObject({ from: station(bare), to: station(bare), kind: choice(OVER_KINDS) }))
+        .array(
+          z.strictObject({ from: station(bare), to: station(bare), kind: choice(OVER_KINDS, SURFACE_WORDS) }),
+        )
         .max(60)
         .optional(),
       surface: z

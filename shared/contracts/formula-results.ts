@@ -9,7 +9,7 @@ export const relationResult = z.object({
   schema: z.literal('underlane/relation@1'),
   id: z.string(),
   inputs: z.record(z.string(), z.unknown()),
-  outputs: z.record(z.string(), z.union([z.number(), z.string()])),
+  outputs: z.record(z.string(), z.union([z.number(), z.string(), z.null()])),
   defaulted: z.array(z.string()).describe('inputs nobody gave, by the name they are typed with'),
   notes: z.array(
     z.object({

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { Kind } from '../core/kinds.ts'
 import type { Issue } from '../core/outcome.ts'
+import { nearestWord } from '../quantities/nearest-word.ts'
 import { parseQuantity } from '../quantities/parse-quantity.ts'
 
 /** What a bare number in this file means; 'refuse' unless the file says its units. */
@@ -54,16 +55,41 @@ export function quantity(kind: Kind, bare: BareNumbers, bounds: Bounds = {}) {
     })
 }
 
-/** A word out of a short list; a near miss is answered with the nearest. */
-export function choice<const Words extends readonly string[]>(words: Words) {
+/** The listed word nearest to what was typed, by its own spelling or by another name it goes under. */
+function nearestOf(
+  wanted: string,
+  words: readonly string[],
+  aliases: Readonly<Record<string, string>>,
+): string | null {
+  const nearest = nearestWord(wanted, [...words, ...Object.keys(aliases)])
+  if (nearest === null) return null
+  return Object.hasOwn(aliases, nearest) ? (aliases[nearest] ?? nearest) : nearest
+}
+
+type Aliases<Word extends string> = Readonly<Record<string, Word>>
+
+/**
+ * A word out of a short list. `aliases` are other spellings of the very same thing and are taken; a near miss is answered
+ * with the nearest.
+ */
+export function choice<const Words extends readonly string[]>(
+  words: Words,
+  aliases: Aliases<Words[number]> = {},
+) {
   return z
     .unknown()
     .transform((given, ctx): Words[number] => {
-      if (typeof given === 'string' && words.includes(given)) return given
+      const wanted = typeof given === 'string' ? given.trim().toLowerCase() : null
+      const found =
+        words.find((word) => word.toLowerCase() === wanted) ??
+        (wanted !== null && Object.hasOwn(aliases, wanted) ? aliases[wanted] : undefined)
+      if (found !== undefined) return found
+      const value = wanted === null ? null : nearestOf(wanted, words, aliases)
       addIssue(ctx, {
         code: given === undefined || given === null ? 'required' : 'unknown-choice',
         ...(given === undefined || given === null ? {} : { given: printable(given) }),
         accepted: words.join(', '),
+        ...(value === null ? {} : { candidates: [{ value, means: 'the nearest that is known' }] }),
       })
       return z.NEVER
     })

@@ -23,7 +23,7 @@ export type RelationInputs = {
 }
 export type RelationResult = RelationInputs & {
   readonly id: string
-  readonly outputs: Readonly<Record<string, number | string>>
+  readonly outputs: Readonly<Record<string, number | string | null>>
   readonly notes: readonly RangeNote[]
   readonly sources: AnyRelation['sources']
 }
@@ -79,7 +79,8 @@ export function evaluateRelation(
   const issues = Object.entries(relation.outputs).flatMap(([key, field]): Issue[] => {
     const name = propertyName(key, field)
     const value = outputs[name]
-    const fine = 'kind' in field ? Number.isFinite(value) : typeof value === 'string'
+    const isNone = value === null && 'orNull' in field && field.orNull === true
+    const fine = 'kind' in field ? isNone || Number.isFinite(value) : typeof value === 'string'
     return fine
       ? []
       : [{ path: name, code: 'no-convergence', given: String(value), values: { output: name } }]

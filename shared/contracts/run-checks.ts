@@ -66,14 +66,14 @@ function checkRow(relations: readonly AnyRelation[], check: PublishedCheck): rea
   const relation = relations.find((each) => each.id === check.relation)
   if (!relation) return []
   const found = evaluateRelation(relation, check.given)
-  const outputs: Readonly<Record<string, number | string>> = found.ok ? found.value.outputs : {}
+  const outputs: Readonly<Record<string, number | string | null>> = found.ok ? found.value.outputs : {}
   return Object.entries(check.expected).map(([output, printed]) => {
     const field = Object.entries<OutputField>(relation.outputs).find(
       ([key, each]) => propertyName(key, each) === output,
     )?.[1]
     return {
       ...described(check, output, printed),
-      ...compared(field, outputs[output], printed, check.knownWrong === true),
+      ...compared(field, outputs[output] ?? undefined, printed, check.knownWrong === true),
     }
   })
 }

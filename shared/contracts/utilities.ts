@@ -8,6 +8,21 @@ import {
 } from '../core/plan/crossing-input.ts'
 import { addIssue, type BareNumbers, choice, orNull, quantity, shortText } from './quantity-field.ts'
 
+/** What people call a line. */
+const KIND_WORDS = {
+  power: 'electric',
+  'electric cable': 'electric',
+  fiber: 'telecom',
+  fibre: 'telecom',
+  phone: 'telecom',
+  cable: 'telecom',
+  'natural gas': 'gas',
+  'storm drain': 'storm',
+  drain: 'sewer',
+  lateral: 'sewer',
+  sprinkler: 'irrigation',
+} as const
+
 const DATUM_MEANS = {
   top: 'depth to the top of the line, as a locator or a test hole reads it',
   centre: 'depth to its centre',
@@ -18,11 +33,11 @@ const DATUM_MEANS = {
 export const utility = (bare: BareNumbers) =>
   z
     .strictObject({
-      kind: choice(UTILITY_KINDS),
+      kind: choice(UTILITY_KINDS, KIND_WORDS),
       station: orNull(quantity('length', bare, { min: 0, max: 1000 })),
       offset: orNull(quantity('length', bare, { min: -100, max: 100 })),
       depth: orNull(quantity('depth', bare, { min: 0, max: 30 })),
-      depthTo: orNull(choice(UTILITY_DEPTH_DATUMS)),
+      depthTo: orNull(choice(UTILITY_DEPTH_DATUMS, { center: 'centre', axis: 'centre', invert: 'bottom' })),
       diameter: orNull(quantity('diameter', bare, { min: 0.002, max: 5 })),
       crossingAngle: orNull(quantity('angle', bare, { min: 0.0873, max: 3.0543 })),
       evidence: choice(EVIDENCE),
@@ -64,13 +79,25 @@ export const utility = (bare: BareNumbers) =>
       }
     })
 
+const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
+
+/** A day and hour that are in the calendar; no zone, no clock: as printed on a ticket. */
+function isCivil(text: string): boolean {
+  const [date = '', time] = text.split('T')
+  const [year = 0, month = 0, day = 0] = date.split('-').map(Number)
+  const isLeap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0
+  const days = month === 2 && isLeap ? 29 : (DAYS[month - 1] ?? 0)
+  if (day < 1 || day > days) return false
+  const [hour = 0, minute = 0, second = 0] = (time ?? '').split(':').map(Number)
+  return hour <= 23 && minute <= 59 && second <= 59
+}
+
 const civilDateTime = z
   .string()
   .max(32)
-  .regex(
-    /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2})?)?$/,
-    'a date like 2026-03-02 or a date and time like 2026-03-02T09:10',
-  )
+  .refine((text) => /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2})?)?$/.test(text) && isCivil(text), {
+    error: 'a date like 2026-03-02 or a date and time like 2026-03-02T09:10',
+  })
 
 export const utilitiesAsked = z.strictObject({ by: shortText(120), on: civilDateTime })
 

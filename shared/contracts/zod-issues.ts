@@ -66,6 +66,11 @@ function ofOne(raw: RawIssue, schema: z.core.$ZodType, given: unknown): Issue[] 
     const long = typeof value === 'string' && raw.code === 'too_big'
     return [{ path, code: long ? 'too-long' : 'out-of-range', given: printable(value), values: { ...max } }]
   }
+  if (raw.code === 'invalid_value') {
+    return [
+      { path, code: 'unknown-choice', given: printable(value), accepted: raw.values.map(String).join(', ') },
+    ]
+  }
   if (raw.code === 'invalid_type') {
     return [{ path, code: 'wrong-type', given: printable(value), accepted: raw.expected }]
   }

@@ -27,7 +27,10 @@ export type PositionField = { readonly position: true; readonly words: string }
 /** Free words: a pipe size as printed, a jurisdiction's code. */
 export type WordField = { readonly word: true; readonly words: string; readonly default?: string }
 export type InputField = QuantityField | ChoiceField | ListField | PositionField | WordField
-export type OutputField = QuantityField | { readonly choices: readonly string[]; readonly words: string }
+/** `orNull`: there may be none, and another output says why. */
+export type OutputField =
+  | (QuantityField & { readonly orNull?: true })
+  | { readonly choices: readonly string[]; readonly words: string }
 
 export type Inputs = Readonly<Record<string, InputField>>
 export type Outputs = Readonly<Record<string, OutputField>>
@@ -35,15 +38,17 @@ export type Outputs = Readonly<Record<string, OutputField>>
 type Name<Key, Field> = Field extends { readonly kind: infer K extends Kind }
   ? `${Key & string}${Tail<K>}`
   : Key & string
-type Value<Field> = Field extends { readonly kind: Kind }
-  ? number
-  : Field extends { readonly choices: readonly (infer Choice)[] }
-    ? Choice
-    : Field extends { readonly list: 'numbers' }
-      ? readonly number[]
-      : Field extends { readonly position: true }
-        ? GeoPosition
-        : string
+type Value<Field> = Field extends { readonly kind: Kind; readonly orNull: true }
+  ? number | null
+  : Field extends { readonly kind: Kind }
+    ? number
+    : Field extends { readonly choices: readonly (infer Choice)[] }
+      ? Choice
+      : Field extends { readonly list: 'numbers' }
+        ? readonly number[]
+        : Field extends { readonly position: true }
+          ? GeoPosition
+          : string
 
 /** What the function gets: every input, defaults filled in, SI, the unit at the tail of its name. */
 export type Given<I extends Inputs> = { readonly [K in keyof I as Name<K, I[K]>]: Value<I[K]> }
@@ -71,7 +76,7 @@ export const relation = <const I extends Inputs, const O extends Outputs>(
 
 /** A relation of any shape, for lists of them. */
 export type AnyRelation = Omit<Relation, 'fn'> & {
-  readonly fn: (given: never) => Readonly<Record<string, number | string>>
+  readonly fn: (given: never) => Readonly<Record<string, number | string | null>>
 }
 
 /** The property's name inside the engine: `bore` of kind diameter → `boreM`. */

@@ -1,3 +1,4 @@
+import type { BoreLine } from '../core/plan/bore-line.ts'
 import type { CrossingInput } from '../core/plan/crossing-input.ts'
 import type { Plan } from '../core/plan/plan.ts'
 import type { UnitSystem } from '../quantities/shown-units.ts'
@@ -62,6 +63,9 @@ export type LongSection = {
   readonly exaggeration: number
   readonly scaleNote: string
   readonly table: SectionTable
+  /** Where a station and a level stand on the drawing, for what the page lays over it. */
+  readonly frame: Frame
+  readonly line: BoreLine
 }
 
 const NARROW_PX = 640
@@ -81,7 +85,7 @@ type Layout = {
   readonly isCompact: boolean
   readonly idPrefix: string
 }
-type Drawn = { readonly nodes: readonly SvgNode[]; readonly heightPx: number }
+type Drawn = { readonly nodes: readonly SvgNode[]; readonly heightPx: number; readonly frame: Frame }
 
 /** A planned crossing in section along the bore, with the strip seen from above, signs and scale. Pure. */
 export function longSection(input: CrossingInput, plan: Plan, options: LongSectionOptions): LongSection {
@@ -96,6 +100,8 @@ export function longSection(input: CrossingInput, plan: Plan, options: LongSecti
     exaggeration: layout.exaggeration,
     scaleNote: scaleNote(facts, layout.exaggeration, layout.metresPerInch),
     table: longSectionTable(facts),
+    frame: drawn.frame,
+    line: facts.line,
   }
 }
 
@@ -239,6 +245,7 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
       scaleBar(facts, frame, left, y + 4),
     ],
     heightPx: y + 12 + marginPx,
+    frame,
   }
 }
 

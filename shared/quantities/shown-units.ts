@@ -55,10 +55,8 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
       { unit: 'ft3', significant: 3 },
     ],
     duration: TIMES,
-    speed: [
-      { below: 0.5 * 0.00508, unit: 'in/min', significant: 2, pad: true },
-      { unit: 'ft/min', significant: 2, pad: true },
-    ],
+    // One unit whatever the pace: a table of rates must not mix two.
+    speed: [{ unit: 'ft/min', significant: 2, pad: true }],
     particleVelocity: [{ unit: 'in/s', significant: 2, pad: true }],
     mass: [{ unit: 'lb', significant: 3 }],
     massFlow: [{ unit: 'lb/h', significant: 2 }],
@@ -108,10 +106,7 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
       { unit: 'm3', significant: 3 },
     ],
     duration: TIMES,
-    speed: [
-      { below: 0.1 / 60, unit: 'mm/min', significant: 2, pad: true },
-      { unit: 'm/min', significant: 2, pad: true },
-    ],
+    speed: [{ unit: 'm/min', significant: 2, pad: true }],
     particleVelocity: [{ unit: 'mm/s', significant: 2, pad: true }],
     mass: [{ unit: 'kg', significant: 3 }],
     massFlow: [{ unit: 'kg/h', significant: 2 }],

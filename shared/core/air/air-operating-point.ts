@@ -11,7 +11,7 @@ import { solveOperatingPoint } from './operating-point.ts'
  * gauge pressure; the flow found is free air at the site's own pressure and temperature.
  * Error: that of the hose and of the tool's rating; the meeting point itself to 1e-12.
  *
- * With no meeting point at a pressure above the air outside, tool pressure and flow are zero and `limitedBy` says so.
+ * With no meeting point at a pressure above the air outside there is no tool pressure and no flow, and `limitedBy` says so.
  */
 export const airOperatingPoint = relation({
   id: 'air-operating-point',
@@ -82,9 +82,9 @@ export const airOperatingPoint = relation({
     lubricator: { choices: ['none', 'fitted'], words: 'oiler at the tool end', default: 'none' },
   },
   outputs: {
-    tool: { kind: 'gaugePressure', words: 'pressure at the tool' },
+    tool: { kind: 'gaugePressure', orNull: true, words: 'pressure at the tool' },
     compressor: { kind: 'gaugePressure', words: 'pressure the compressor holds' },
-    flow: { kind: 'volumeFlow', words: 'free air drawn, inlet volume at the site' },
+    flow: { kind: 'volumeFlow', orNull: true, words: 'free air drawn, inlet volume at the site' },
     limitedBy: {
       choices: ['tool', 'compressor', 'hose', 'no-operating-point'],
       words: 'what sets the pressure',
@@ -106,7 +106,7 @@ export const airOperatingPoint = relation({
     })
     if (!found.ok) {
       const compressorGaugePa = given.pressureGaugePa
-      return { toolGaugePa: 0, compressorGaugePa, flowM3PerS: 0, limitedBy: 'no-operating-point' }
+      return { toolGaugePa: null, compressorGaugePa, flowM3PerS: null, limitedBy: 'no-operating-point' }
     }
     const { toolGaugePa, compressorGaugePa, flowM3PerS, limitedBy } = found
     return { toolGaugePa, compressorGaugePa, flowM3PerS, limitedBy }

@@ -10,7 +10,7 @@ import { SEA_LEVEL_PA } from './dry-air.ts'
  * Error: exact for constant flows.
  *
  * Flows that move the pressure the other way, or not at all, never get there. Then `reached` says never and the time,
- * which does not exist, is given as zero.
+ * which does not exist, is null.
  */
 export const receiverTime = relation({
   id: 'receiver-time',
@@ -51,14 +51,14 @@ export const receiverTime = relation({
     },
   },
   outputs: {
-    time: { kind: 'duration', words: 'time to get there; 0 where it never does' },
+    time: { kind: 'duration', orNull: true, words: 'time to get there; none where it never does' },
     reached: { choices: ['reached', 'never'], words: 'whether the flows lead there' },
   },
   fn: ({ volumeM3, inflowM3PerS, outflowM3PerS, fromGaugePa, toGaugePa, atmospherePa }) => {
     const freeAirM3 = (volumeM3 * (fromGaugePa - toGaugePa)) / atmospherePa
     const netOutflowM3PerS = outflowM3PerS - inflowM3PerS
     if (freeAirM3 === 0) return { timeS: 0, reached: 'reached' }
-    if (freeAirM3 * netOutflowM3PerS <= 0) return { timeS: 0, reached: 'never' }
+    if (freeAirM3 * netOutflowM3PerS <= 0) return { timeS: null, reached: 'never' }
     return { timeS: freeAirM3 / netOutflowM3PerS, reached: 'reached' }
   },
   checks: ['ornl-receiver-tests'],

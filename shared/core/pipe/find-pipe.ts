@@ -48,13 +48,28 @@ function editsBetween(a: string, b: string): number {
   return row[b.length] ?? 0
 }
 
+/** Other names of the very same pipe. */
+const SYSTEM_WORDS: Readonly<Record<string, string>> = {
+  'pe-ips': 'hdpe-ips',
+  hdpe: 'hdpe-ips',
+  poly: 'hdpe-ips',
+  copper: 'copper-b88',
+  pex: 'pex-cts',
+  sdr35: 'pvc-sewer',
+  'sdr-35': 'pvc-sewer',
+  sewer: 'pvc-sewer',
+  duct: 'hdpe-conduit',
+  emt: 'metal-conduit',
+}
+
 function findSystem(text: string): Outcome<PipeSystem> {
   const wanted = text
     .slice(0, 64)
     .trim()
     .toLowerCase()
     .replace(/[\s_]+/g, '-')
-  const system = PIPE_SYSTEMS.find((each) => each.id === wanted)
+  const named = Object.hasOwn(SYSTEM_WORDS, wanted) ? SYSTEM_WORDS[wanted] : wanted
+  const system = PIPE_SYSTEMS.find((each) => each.id === named)
   if (system) return done(system)
   const candidates = [...PIPE_SYSTEMS]
     .sort((a, b) => editsBetween(wanted, a.id) - editsBetween(wanted, b.id))

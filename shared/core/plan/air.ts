@@ -8,9 +8,9 @@ import type { AirPart } from './plan.ts'
 import type { ToolFacts } from './tool-facts.ts'
 
 /** Tool pressure flags, gauge: red under 70 psi, amber under 85, high over 110. Common practice. */
-const RED_BELOW_PA = 482_633
+export const RED_BELOW_PA = 482_633
 const AMBER_BELOW_PA = 586_054
-const HIGH_ABOVE_PA = 758_423
+export const HIGH_ABOVE_PA = 758_423
 /** Litres burnt per cubic metre of free air at full load (1.7 L/h per m³/min) and the share burnt idling. Second hand. */
 const FUEL_L_PER_M3 = 1.7 / 60
 const IDLE_SHARE = 0.4
@@ -39,7 +39,7 @@ export function airPart(
     hoses: input.air.hoses,
     lubricator: input.air.lubricator ?? true,
     toolAirDemandM3PerS: tool.airDemandM3PerS,
-    toolRatedGaugePa: tool.ratedGaugePa,
+    toolRatedGaugePa: tool.demandGaugePa,
     toolCount: input.air.tools,
     altitudeM,
     temperatureK,
@@ -85,6 +85,6 @@ export function airPart(
     })),
     fuelLitresPerS:
       (freeAirDeliveryM3PerS * 60 * FUEL_L_PER_M3 * (IDLE_SHARE + (1 - IDLE_SHARE) * load)) / 60,
-    pressureRatio: point.toolGaugePa / tool.ratedGaugePa,
+    pressureRatio: point.toolGaugePa / tool.statedGaugePa,
   })
 }

@@ -60,7 +60,7 @@ export const DEFAULTS = {
   'site.aim': common(15 * MINUTE_S, 's'),
   'site.pothole': common(30 * MINUTE_S, 's'),
   'site.reinstatement': common(20 * MINUTE_S, 's'),
-  'site.spread': judged(0.25, '1'),
+  'site.spread': judged(0.4, '1'),
   'pull.pushTime': common(5 * MINUTE_S, 's'),
   'pull.cableTime': common(10 * MINUTE_S, 's'),
   'pull.reverseShare': common(0.75, '1'),
@@ -73,7 +73,7 @@ export const DEFAULTS = {
   'service.stripInterval': common(100 * 3600, 's'),
   'wear.spread': judged(0.4, '1'),
   'wear.startsFresh': judged(0, '1'),
-  'price.secondTryShare': common(1, '1'),
+  'price.secondTrySite': common(0.5, '1'),
 } as const satisfies Record<string, Default>
 export type DefaultName = keyof typeof DEFAULTS
 

@@ -41,6 +41,8 @@ export type EndInput = {
   readonly kind: EndKind
   readonly thicknessM: number | null
   readonly footingDepthM: number | null
+  /** Somebody said so; otherwise a pit is assumed, and listed. */
+  readonly isSaid: boolean
 }
 
 export const OVER_KINDS = ['lawn', 'walk', 'pavers', 'drive', 'slab', 'road', 'ditch', 'other'] as const

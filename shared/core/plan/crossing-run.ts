@@ -53,8 +53,9 @@ export function crossingRun(
 }
 
 /**
- * Crew time of every draw, for the price. One that stalls, runs past the give-up time or meets an obstruction loses the
- * time it hammered (at most the give-up time) and then carries a second try of the same likely length.
+ * Crew time of every draw, for the price. One that stalls, runs past the give-up time or meets an obstruction costs the
+ * give-up time and then plan B: a second bore of the likely length, and half of what the site took for digging and putting
+ * back once more.
  */
 export function crewSeconds(
   shots: readonly SolvedShot[],
@@ -63,23 +64,27 @@ export function crewSeconds(
   factors: DrawFactors,
   assumed: Assumed,
 ): Float64Array {
-  const share = assumed.use('price.secondTryShare')
+  const again = assumed.use('price.secondTrySite')
   const hazard = shots.reduce((sum, shot) => sum + shot.hazard, 0)
   const meetsBelow = 1 - Math.exp(-hazard)
   const hammerS = added(shots, factors.count)
-  const giveUpS = whole.giveUpTimeS
   const gaveUp = gaveUpIn(shots, factors.count)
+  const giveUpS = giveUpOfOne(shots)
   const likelyBoreS = whole.boreTimeS?.p50 ?? giveUpS
   const sigma = Math.sqrt(Math.log1p(site.cov ** 2)) * factors.scale
   const pace = whole.hammerTimeS ? likelyBoreS / whole.hammerTimeS.p50 : 1
   const crewS = new Float64Array(factors.count)
   for (let i = 0; i < factors.count; i++) {
     const siteS = site.likelyS * Math.exp(sigma * (factors.scores.normal.siteTime[i] as number))
-    const t = hammerS[i] as number
-    const u = factors.scores.uniform.obstruction[i] as number
-    const boreS = Math.min(t, giveUpS) * pace
-    const fails = gaveUp[i] === 1 || u < meetsBelow
-    crewS[i] = siteS + boreS + (fails ? share * likelyBoreS : 0)
+    const meets = (factors.scores.uniform.obstruction[i] as number) < meetsBelow
+    crewS[i] =
+      gaveUp[i] === 1 || meets
+        ? siteS * (1 + again) + giveUpS + likelyBoreS
+        : siteS + (hammerS[i] as number) * pace
   }
   return crewS
 }
+
+/** What is lost before a crew gives up: the longest that any one shot is stayed at. */
+const giveUpOfOne = (shots: readonly SolvedShot[]): number =>
+  Math.max(...shots.map((shot) => shot.part.run.giveUpTimeS))

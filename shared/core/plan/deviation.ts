@@ -15,6 +15,8 @@ export type Wandering = {
 
 /** An inch either way of grade: what a gravity line asks at the far end. */
 const GRADE_WINDOW_M = 0.0254
+/** Arriving is never certain. */
+const MOST_CHANCE = 0.999
 
 /**
  * One drift for a shot: the mean of drift² over its ground, each metre weighted by the lever it has left to run,
@@ -50,7 +52,7 @@ export function deviationPart(
   return {
     lateralM: quantiles,
     verticalM: quantiles,
-    hitProbability: hit.probability,
+    hitProbability: Math.min(MOST_CHANCE, hit.probability),
     windowM,
     gradeProbability: isGravity ? 2 * normalCdf(GRADE_WINDOW_M / sigmaM) - 1 : null,
   }

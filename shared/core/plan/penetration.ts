@@ -30,7 +30,7 @@ export function blowAt(tool: ToolFacts, toolGaugePa: number, trace: Trace): Blow
       blowEnergyJ: tool.blowEnergyJ,
       blowRateHz: tool.blowRateHz,
       recoilN: tool.recoilN,
-      statedPressureGaugePa: tool.ratedGaugePa,
+      statedPressureGaugePa: tool.statedGaugePa,
       pressureGaugePa: Math.max(0, toolGaugePa),
     },
     'tool',

@@ -24,6 +24,10 @@ export function pitsPart(
   assumed: Assumed,
   trace: Trace,
 ): PitPart[] {
+  for (const [side, end] of Object.entries(input.ends)) {
+    const assumedPit = { standing: 'common practice', source: 'CommonPractice' } as const
+    if (!end.isSaid) assumed.note({ name: `ends.${side}`, value: 'pit', unit: '', ...assumedPit })
+  }
   const belowAxisM = tool.diameterM / 2 + assumed.use('pit.cradle') + assumed.use('pit.sump')
   const last = line.shots.length - 1
   const stations = [0, ...line.shots.map((shot) => shot.toM)]

@@ -119,6 +119,7 @@ function compose(known: Resolved, options: PlanOptions, assumed: Assumed, trace:
     pullObjection: objection(facts, pull.method),
     isOutsideModel: stretches.some((stretch) => stretch.state.outsideModel),
     coilShortByM: shortOfCoilM(pipes),
+    pits,
     wallAxisDepthM: stopShortM === null ? null : line.axisDepthM(line.lengthM),
   })
   return {

@@ -4,6 +4,7 @@ import type {
   BorePart,
   ClearancePart,
   DeviationPart,
+  PitPart,
   PullPart,
   ReasonKind,
   ReleasePart,
@@ -24,6 +25,7 @@ export type ReleaseFacts = {
   /** Axis below ground where the bore meets a wall; null without one. */
   readonly wallAxisDepthM: number | null
   readonly coilShortByM: number
+  readonly pits: readonly PitPart[]
 }
 
 type Values = ReleaseReason['values']
@@ -51,6 +53,31 @@ function askedReasons({ input }: ReleaseFacts): ReleaseReason[] {
   for (const { owner, answer } of input.locate.responses) {
     if (!ANSWERED.includes(answer.toLowerCase()))
       found.push(reason('rule', 'owner-silent', { owner, answer }))
+  }
+  return [...found, ...ownerReasons(input)]
+}
+
+/** A ticket that cannot be in force, an owner listed here who has not answered, a mark where nothing is listed. */
+function ownerReasons({ locate, utilities }: CrossingInput): ReleaseReason[] {
+  if (locate === null) return []
+  const found: ReleaseReason[] = []
+  const { ticket, responses } = locate
+  // Civil dates in one notation: the order of the letters is the order of the days.
+  if (ticket !== null && ticket.expires <= ticket.starts) {
+    found.push(reason('rule', 'ticket-dates', { starts: ticket.starts, expires: ticket.expires }))
+  }
+  const answeredBy = new Set(responses.map((each) => each.owner.trim().toLowerCase()))
+  ;(utilities ?? []).forEach((u, index) => {
+    const values = { line: index + 1, kind: u.kind, owner: u.owner ?? '' }
+    if (!u.private && u.owner !== null && !answeredBy.has(u.owner.trim().toLowerCase())) {
+      found.push(reason('missing', 'listed-owner-silent', values))
+    }
+  })
+  const marked = responses.filter((each) => each.answer.toLowerCase() === 'marked')
+  if (utilities !== null && utilities.length === 0 && marked.length > 0) {
+    found.push(
+      reason('rule', 'marked-but-none-listed', { owner: marked.map((each) => each.owner).join(', ') }),
+    )
   }
   return found
 }
@@ -80,6 +107,25 @@ function lineReasons({ input, clearances }: ReleaseFacts): ReleaseReason[] {
         }),
       )
     }
+  }
+  return found
+}
+
+/** 29 CFR 1926.652: past 20 ft a pit is designed by a registered engineer. */
+const ENGINEER_FROM_M = 6.096
+/** A tool rated for less than it gets: a tenth over is a gauge's error, more is a choice somebody must undo. */
+const OVER_RATING = 1.1
+
+function siteReasons({ input, pits, air }: ReleaseFacts): ReleaseReason[] {
+  const found: ReleaseReason[] = []
+  const floorM = Math.max(0, ...pits.map((pit) => pit.floorDepthM))
+  if (floorM > ENGINEER_FROM_M) found.push(reason('rule', 'pit-needs-engineer', { floorM }))
+  if (['wall', 'handhole'].includes(input.ends.launch.kind)) {
+    found.push(reason('rule', 'launch-has-no-pit', { end: input.ends.launch.kind }))
+  }
+  const ratedGaugePa = input.tool.ratedGaugePa
+  if (ratedGaugePa !== null && air.toolGaugePa > ratedGaugePa * OVER_RATING) {
+    found.push(reason('rule', 'over-rated-pressure', { toolGaugePa: air.toolGaugePa, ratedGaugePa }))
   }
   return found
 }
@@ -169,6 +215,7 @@ export function releasePart(facts: ReleaseFacts): ReleasePart {
     ...coverReasons(facts),
     ...wallReasons(facts),
     ...gradeReasons(facts),
+    ...siteReasons(facts),
     ...askedReasons(facts),
     ...adviceReasons(facts),
   ]

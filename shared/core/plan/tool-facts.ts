@@ -13,9 +13,18 @@ export type ToolFacts = {
   readonly blowRateHz: number
   readonly recoilN: number
   readonly airDemandM3PerS: number
-  readonly ratedGaugePa: number
+  /** Pressure the blow is stated for. */
+  readonly statedGaugePa: number
+  /** Pressure the air demand is stated for. */
+  readonly demandGaugePa: number
+  /** The tool's own rating where the user gave one. */
+  readonly ratedGaugePa: number | null
   readonly efficiency: number
 }
+
+/** A figure off the data sheet is stated at the tool's rated pressure; our proportions at theirs. */
+const statedAt = (given: number | null, tool: ToolInput, assumed: Assumed): number =>
+  given === null || tool.ratedGaugePa === null ? assumed.use('tool.ratedPressure') : tool.ratedGaugePa
 
 /** Restitution of steel on steel under hard driving (Hiley). */
 const RESTITUTION = 0.55
@@ -50,7 +59,9 @@ export function toolFacts(tool: ToolInput, assumed: Assumed, trace: Trace): Tool
     // Recoil goes with energy over stroke; a user's own energy does not change the stroke.
     recoilN: by.recoilN * (blowEnergyJ / by.blowEnergyJ),
     airDemandM3PerS: or(tool.airDemandM3PerS, 'airDemand', by.freeAirM3PerS, 'm3/s'),
-    ratedGaugePa: assumed.or(tool.ratedGaugePa, 'tool.ratedPressure'),
+    statedGaugePa: statedAt(tool.blowEnergyJ, tool, assumed),
+    demandGaugePa: statedAt(tool.airDemandM3PerS, tool, assumed),
+    ratedGaugePa: tool.ratedGaugePa,
     efficiency,
   }
 }
