@@ -89,7 +89,7 @@ export function choice<const Words extends readonly string[]>(
         code: given === undefined || given === null ? 'required' : 'unknown-choice',
         ...(given === undefined || given === null ? {} : { given: printable(given) }),
         accepted: words.join(', '),
-        ...(value === null ? {} : { candidates: [{ value, means: 'the nearest that is known' }] }),
+        ...(value === null ? {} : { candidates: [{ value, means: 'the nearest known word' }] }),
       })
       return z.NEVER
     })

@@ -53,7 +53,7 @@ const KIND_OF_NAME: Readonly<Record<string, Kind>> = {
 /** Read off a tape, in inches to six feet. */
 const TAPE = /^(clearance|pit|wall|line)\.|^shots\.\d+\.depth$|\.ownerClearance$/
 /** Said in percent. */
-const SHARES = ['site.spread', 'wear.spread', 'wear.startsFresh', 'price.secondTryShare', 'pull.reverseShare']
+const SHARES = ['site.spread', 'wear.spread', 'wear.startsFresh', 'price.secondTrySite', 'pull.reverseShare']
 const TIMES = ['elapsed.ratioLow', 'elapsed.ratioHigh']
 
 /** The value taken, with its unit or in words. */

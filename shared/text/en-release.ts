@@ -28,6 +28,18 @@ export const EN_RELEASE = {
     'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Not enough: it wants {wantedM:tapeUp}. Go deeper or use a smaller tool; the permit’s figure replaces ours.',
   'cover-check':
     'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Thin: {wantedM:tapeUp} is usual. Take photos before, and watch the surface while the tool runs.',
+  'ticket-dates':
+    'The ticket expires ({expires:text}) before it starts ({starts:text}). Copy both again off the printed ticket.',
+  'listed-owner-silent':
+    'Line {line:whole}, {kind:utility}: no answer on record from {owner:text}. Enter it, or call them; no reply is not a yes.',
+  'marked-but-none-listed':
+    '{owner:text} marked something here, and no line is listed. List what was marked, with its station, or ask the owner what the paint means.',
+  'pit-needs-engineer':
+    'A pit floor at {floorM:tape} is past {20 ft|6.1 m}: a registered engineer designs it. Bring the design, or make the bore shallower.',
+  'launch-has-no-pit':
+    'The tool is to start from a {end:end}, where there is no room to lie and aim it. Launch from a pit, or turn the bore around.',
+  'over-rated-pressure':
+    'The tool gets {toolGaugePa:gaugePressure} and is rated {ratedGaugePa:gaugePressure}. Regulate down: nothing runs above its rating.',
   'grade-not-given':
     'This pipe is laid to a grade and none is given. Enter the fall it needs, like 1/4 in per ft.',
   'footing-not-known':
@@ -71,5 +83,5 @@ export const EN_STATUS = {
 export const EN_STATUS_MEANING = {
   hold: 'Do not bore. A rule is not met, or a fact is missing; the reasons say what to do.',
   check:
-    'Nothing on paper holds it. Look at the points below; the site list is still to be signed on site, today.',
+    'Nothing on paper holds it. What is below wants a look; the site list is still to be signed on site, today.',
 } as const

@@ -22,7 +22,8 @@ export const EN_WORDS = {
     'tool-does-not-reverse': 'the tool does not reverse',
     'not-needed': 'not needed: the pipe fits in one pass',
     'sane-too': 'would work as well',
-    'no-sane-method': 'no way found that fits this soil, pipe and hose',
+    'no-sane-method':
+      'the hole will not stay open, and the pipe cannot be towed in behind the tool with this hose',
   },
   priceLine: {
     mobilisation: 'getting there and back',

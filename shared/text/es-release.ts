@@ -32,6 +32,18 @@ export const ES_RELEASE = {
     'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. No alcanza: se piden {wantedM:tapeUp}. Baje más o use un topo menor; la cifra del permiso sustituye a la nuestra.',
   'cover-check':
     'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. Es poco: lo usual son {wantedM:tapeUp}. Tome fotos antes y vigile la superficie mientras trabaja el topo.',
+  'ticket-dates':
+    'El boleto vence ({expires:text}) antes de empezar ({starts:text}). Copie otra vez las dos fechas del boleto impreso.',
+  'listed-owner-silent':
+    'Línea {line:whole}, {kind:utility}: no hay respuesta anotada de {owner:text}. Anótela, o llámelos; la falta de respuesta no es un sí.',
+  'marked-but-none-listed':
+    '{owner:text} marcó algo aquí y no hay ninguna línea en la lista. Anote lo marcado, con su estación, o pregunte al dueño qué significa la pintura.',
+  'pit-needs-engineer':
+    'Un fondo de pozo a {floorM:tape} pasa de {20 ft|6.1 m}: lo diseña un ingeniero registrado. Traiga el diseño, o haga la perforación menos honda.',
+  'launch-has-no-pit':
+    'El topo saldría de: {end:end}, donde no hay lugar para acostarlo y apuntarlo. Lance desde un pozo, o invierta la perforación.',
+  'over-rated-pressure':
+    'Al topo le llegan {toolGaugePa:gaugePressure} y está hecho para {ratedGaugePa:gaugePressure}. Baje el regulador: nada trabaja por encima de su límite.',
   'grade-not-given':
     'Este tubo se coloca con pendiente y no se dio ninguna. Anote la caída que necesita, por ejemplo 1/4 in por ft.',
   'footing-not-known':

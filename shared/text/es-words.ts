@@ -29,7 +29,8 @@ export const ES_WORDS = {
     'tool-does-not-reverse': 'el topo no tiene reversa',
     'not-needed': 'no hace falta: la tubería cabe en una pasada',
     'sane-too': 'serviría igual',
-    'no-sane-method': 'no hay manera que sirva para este suelo, tubería y manguera',
+    'no-sane-method':
+      'el hueco no se sostiene y el tubo no puede entrar a remolque del topo con esta manguera',
   },
   priceLine: {
     mobilisation: 'ida y vuelta a la obra',

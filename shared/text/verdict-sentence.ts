@@ -9,6 +9,9 @@ import { groundWords } from './soil-words.ts'
 
 export const VERDICT_TEMPLATES: BothLanguages<keyof typeof EN_VERDICT> = withSpanish(EN_VERDICT, 'verdict')
 
+/** Below this a likely time would promise too much. */
+const LIKELY_FROM = 0.5
+
 /** The ground, the likely times and how often it takes a second try; without times, that too few arrive to give any. */
 export function verdictSentence(plan: Pick<Plan, 'run' | 'shots'>, say: Say): string {
   const { hammerTimeS, boreTimeS, crossingTimeS, arrivalProbability } = plan.run
@@ -19,6 +22,9 @@ export function verdictSentence(plan: Pick<Plan, 'run' | 'shots'>, say: Say): st
   }
   const secondTry = 1 - arrivalProbability
   const times = { hammerTimeS: hammerTimeS.p50, boreTimeS: boreTimeS.p50, crossingTimeS: crossingTimeS.p50 }
+  if (arrivalProbability < LIKELY_FROM) {
+    return fill(templates['times/unlikely'], { ground, ...times, arrives: arrivalProbability }, say)
+  }
   const template = secondTry < ODDS_IN_TENTHS_FROM ? templates.times : templates['times/tenths']
   return fill(template, { ground, ...times, secondTry }, say)
 }

@@ -104,7 +104,7 @@ describe('words for every code', () => {
 describe('what would do, in Spanish', () => {
   const sources = ['shared/contracts', 'shared/core', 'shared/quantities', 'src'].flatMap(sourcesUnder)
   const phrases = sources.flatMap(({ text }) => codesIn(text, /(?:accepted|means): '([^']+)'/g))
-  const meanings = ['crossing', 'utilities'].flatMap((name) =>
+  const meanings = ['crossing-parts', 'utilities'].flatMap((name) =>
     codesIn(
       /DATUM_MEANS = \{([\s\S]*?)\}/.exec(sourceOf(`shared/contracts/${name}.ts`))?.[1] ?? '',
       /'([^']+)'/g,

@@ -183,7 +183,7 @@ describe('release', () => {
   test('no way in at all', () => {
     const values = { method: 'none', why: 'no-sane-method' }
     expect(releaseSentence({ code: 'pull-not-sane', values }, EN_US)).toMatch(
-      /^Getting the pipe in: no way found/,
+      /^Getting the pipe in: the hole will not stay open/,
     )
   })
 

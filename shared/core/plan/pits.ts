@@ -10,6 +10,8 @@ import type { PitPart } from './plan.ts'
 export const LADDER_FROM_M = 1.2192
 export const PROTECT_FROM_M = 1.524
 
+const SIDES = { launch: 'ends.launch', reception: 'ends.reception' } as const
+
 const DUG_ENDS: readonly EndKind[] = ['pit', 'keyhole', 'inside']
 const PAVED: readonly OverKind[] = ['road', 'drive', 'slab', 'pavers', 'walk']
 
@@ -24,9 +26,9 @@ export function pitsPart(
   assumed: Assumed,
   trace: Trace,
 ): PitPart[] {
-  for (const [side, end] of Object.entries(input.ends)) {
+  for (const side of ['launch', 'reception'] as const) {
     const assumedPit = { standing: 'common practice', source: 'CommonPractice' } as const
-    if (!end.isSaid) assumed.note({ name: `ends.${side}`, value: 'pit', unit: '', ...assumedPit })
+    if (!input.ends[side].isSaid) assumed.note({ name: SIDES[side], value: 'pit', unit: '', ...assumedPit })
   }
   const belowAxisM = tool.diameterM / 2 + assumed.use('pit.cradle') + assumed.use('pit.sump')
   const last = line.shots.length - 1
