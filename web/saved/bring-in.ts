@@ -14,9 +14,18 @@ export type BroughtIn =
       readonly saved: number
       readonly waiting: number
       readonly bad: readonly BadFile[]
+      /** Told on the page that the one good file is opened on. */
+      readonly isCarried: boolean
     }
 
 export const broughtIn = signal<BroughtIn | null>(null)
+
+/** Another page has come: what was said on the one before is past, unless it was said for this one. */
+export function arriveWithReport(): void {
+  const report = broughtIn.peek()
+  if (report?.state !== 'done') return
+  broughtIn.value = report.isCarried ? { ...report, isCarried: false } : null
+}
 
 export type ImportDoors = {
   readonly open: (document: JsonObject) => void
@@ -48,7 +57,7 @@ export async function bringIn(files: readonly File[], doors: ImportDoors): Promi
   const { found, bad } = await readFiles(files)
   const [only] = found
   if (only !== undefined && found.length === 1) {
-    broughtIn.value = bad.length === 0 ? null : { state: 'done', saved: 0, waiting: 0, bad }
+    broughtIn.value = bad.length === 0 ? null : { state: 'done', saved: 0, waiting: 0, bad, isCarried: true }
     doors.open(only.document)
     return
   }
@@ -57,6 +66,6 @@ export async function bringIn(files: readonly File[], doors: ImportDoors): Promi
     broughtIn.value = { state: 'saving', done, all: found.length }
     await saveOne(one, doors, tally)
   }
-  broughtIn.value = { state: 'done', ...tally }
+  broughtIn.value = { state: 'done', ...tally, isCarried: false }
   if (tally.saved + tally.waiting > 0) doors.whenSaved()
 }

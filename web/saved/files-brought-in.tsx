@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
+import { useLocation } from 'preact-iso'
 import { StatusMark } from '../crossings/answers/status-mark.tsx'
 import type { JsonObject } from '../state/json.ts'
-import { type BroughtIn, bringIn, broughtIn, type ImportDoors } from './bring-in.ts'
+import { arriveWithReport, type BroughtIn, bringIn, broughtIn, type ImportDoors } from './bring-in.ts'
 import { FILES } from './saved-words.ts'
 
 const hasFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false
@@ -41,10 +42,12 @@ function useFileDrop(onFiles: (files: readonly File[]) => void): boolean {
 
 function Report({
   report,
+  path,
   onOpen,
 }: {
   readonly report: BroughtIn
-  readonly onOpen: (d: JsonObject) => void
+  readonly path: string
+  readonly onOpen: (document: JsonObject) => void
 }) {
   if (report.state === 'saving') return <p>{FILES.saving(report.done, report.all)}</p>
   const { saved, waiting, bad } = report
@@ -80,7 +83,7 @@ function Report({
         >
           {FILES.close}
         </button>
-        {saved > 0 && <a href="/crossings">{FILES.toList}</a>}
+        {saved > 0 && path !== '/crossings' && <a href="/crossings">{FILES.toList}</a>}
       </div>
     </>
   )
@@ -90,13 +93,15 @@ function Report({
 export function FilesBroughtIn({ doors }: { readonly doors: ImportDoors }) {
   const isOver = useFileDrop((files) => void bringIn(files, doors))
   const report = broughtIn.value
+  const { path } = useLocation()
+  useEffect(arriveWithReport, [])
   return (
     <>
       {isOver && <div class="drop-sign">{FILES.drop}</div>}
       <div role="status" class="files-status">
         {report !== null && (
           <section class="files-brought-in" aria-label={FILES.region}>
-            <Report report={report} onOpen={doors.open} />
+            <Report report={report} path={path} onOpen={doors.open} />
           </section>
         )}
       </div>

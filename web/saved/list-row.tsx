@@ -27,8 +27,8 @@ type Props = {
 
 /** One crossing: what it is, and what can be done with it. */
 export function ListRow({ row, onDuplicate, onDelete }: Props) {
-  const action = (words: string, act: () => void) => (
-    <button type="button" class="quiet" aria-label={SAVED.ofRow(words, row.name)} onClick={act}>
+  const action = (words: string, act: () => void, whole = words) => (
+    <button type="button" class="quiet" aria-label={SAVED.ofRow(whole, row.name)} onClick={act}>
       {words}
     </button>
   )
@@ -38,8 +38,6 @@ export function ListRow({ row, onDuplicate, onDelete }: Props) {
         <a id={rowLinkId(row.id)} href={`/crossings/${row.id}`}>
           {row.name}
         </a>
-        {row.demo && <span class="demo-mark">{SAVED.demo}</span>}
-        {row.version === null && <span class="demo-mark">{SAVED.notSent}</span>}
       </div>
       <RowStatus status={row.status} />
       <p class="row-length">
@@ -47,11 +45,13 @@ export function ListRow({ row, onDuplicate, onDelete }: Props) {
         {row.lengthM === null ? SAVED.noLength : shown(row.lengthM, 'length')}
       </p>
       <p class="row-when fine">
+        {row.demo && <span class="demo-mark">{SAVED.demo}</span>}
+        {row.version === null && <span class="demo-mark">{SAVED.notSent}</span>}
         <time dateTime={row.updatedAt}>{SAVED.changed(whenWords(row.updatedAt))}</time>
       </p>
       <div class="row-actions">
         {action(SAVED.duplicate, onDuplicate)}
-        {action(SAVED.export, () => saveCrossingFile(row.document))}
+        {action(SAVED.export, () => saveCrossingFile(row.document), SAVED.exportWhole)}
         {action(SAVED.delete, onDelete)}
       </div>
     </li>

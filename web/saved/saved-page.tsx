@@ -112,7 +112,7 @@ function Rows({ list, rows }: { readonly list: CrossingList; readonly rows: read
       <p role="status" class="fine">
         {found.length === 0 ? SAVED.noneFound(sought.trim()) : SAVED.count(found.length, rows.length)}
       </p>
-      <ul class="crossing-list" aria-label={SAVED.list}>
+      <ul class="crossing-list" aria-label={SAVED.list} hidden={found.length === 0}>
         {found.map((row) => (
           <ListRow
             key={row.id}
@@ -160,9 +160,7 @@ function FileChoice({ doors }: { readonly doors: ImportDoors }) {
       <input
         ref={input}
         type="file"
-        class="unseen"
-        tabIndex={-1}
-        aria-label={SAVED.chooseFiles}
+        hidden
         accept=".json,.jsonl,application/json"
         multiple
         onChange={(event) => {

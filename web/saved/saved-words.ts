@@ -26,7 +26,8 @@ export const SAVED = {
   noLength: 'length not given',
   changed: (when: string) => `changed ${when}`,
   duplicate: 'Duplicate',
-  export: 'Save as a file',
+  export: 'As a file',
+  exportWhole: 'Save as a file',
   delete: 'Delete',
   ofRow: (action: string, name: string) => `${action}: ${name}`,
   copyOf: (name: string) => `${name} (copy)`,
@@ -85,7 +86,7 @@ export const SAVE_BAR = {
 export const MERGE = {
   heading: 'Two versions of this crossing',
   intro: (version: number, when: string) =>
-    `Somebody saved version ${version} ${when}, while you were working on an older one. Nothing is lost: choose what holds where both changed, then save.`,
+    `Version ${version} was saved ${when}, while you were working on an older one. Nothing is lost: choose what holds where both changed it, then save.`,
   mine: 'Mine',
   theirs: 'Theirs',
   both: 'Changed by both',
