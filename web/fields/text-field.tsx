@@ -23,6 +23,7 @@ export function TextField({ model, path, label, hint, isRequired, type = 'text',
         type={type}
         autocomplete="off"
         placeholder=" "
+        class={field.text === '' ? 'empty' : undefined}
         value={field.text}
         list={suggestions ? `${id}-list` : undefined}
         aria-describedby={describedBy(id)}

@@ -13,7 +13,7 @@ function UnitChoice() {
   ]
   return (
     <fieldset class="choice-row">
-      <legend>{SHELL.units}</legend>
+      <legend class="unseen">{SHELL.units}</legend>
       {systems.map(([system, words]) => (
         <label key={system}>
           <input
@@ -37,7 +37,7 @@ function LanguageChoice() {
   ]
   return (
     <fieldset class="choice-row">
-      <legend>{SHELL.language}</legend>
+      <legend class="unseen">{SHELL.language}</legend>
       {languages.map(([each, name]) => (
         <label key={each} lang={each}>
           <input

@@ -47,6 +47,7 @@ export const EN_ANSWERS = {
     element: 'element',
     into: 'in',
     out: 'out',
+    lost: 'lost',
   },
   bore: {
     heading: 'Bore and cover',

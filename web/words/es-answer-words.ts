@@ -47,6 +47,7 @@ export const ES_ANSWERS: typeof EN_ANSWERS = {
     element: 'parte',
     into: 'entra',
     out: 'sale',
+    lost: 'pierde',
   },
   bore: {
     heading: 'Perforación y recubrimiento',

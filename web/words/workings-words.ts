@@ -8,7 +8,7 @@ export const EN_SHELL = {
   saved: 'Saved',
   workings: 'Workings',
   places: 'Places',
-  units: 'Answers in',
+  units: 'Units',
   language: 'Language',
   english: 'English',
   spanish: 'Español',

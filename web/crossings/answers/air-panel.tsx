@@ -1,6 +1,7 @@
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { airElementWord, planWord } from '../../../shared/text/plan-words.ts'
 import { shown, shownNumber } from '../../fields/shown.ts'
+import { LadderPlace } from '../../profile/ladder-place.tsx'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
 import { Panel } from '../form/panel.tsx'
@@ -33,15 +34,18 @@ export function AirAnswer({ plan: { air } }: { readonly plan: Plan }) {
           working={POINT}
         />
       </div>
+      <LadderPlace air={air} />
       <DataTable
+        isShort
         caption={W.ladder}
-        columns={[W.element, W.into, W.out]}
+        columns={[W.element, W.into, W.out, W.lost]}
         rows={air.ladder.map(({ element, inletGaugePa, outletGaugePa }) => ({
           key: element,
           cells: [
             airElementWord(element, say.value),
             shown(inletGaugePa, 'gaugePressure'),
             shown(outletGaugePa, 'gaugePressure'),
+            shown(inletGaugePa - outletGaugePa, 'pressureDifference'),
           ],
         }))}
       />

@@ -4,7 +4,7 @@ import { saidVolumePerLength } from '../../../shared/text/say-quantity.ts'
 import { shown, shownNumber } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { Panel } from '../form/panel.tsx'
+import { RoomyPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 import { madeOfCover } from './made-of.ts'
@@ -19,7 +19,7 @@ export function BorePanel({ plan }: { readonly plan: Plan }) {
   const cover = { relations: [], parts: madeOfCover(plan), rule: ANSWERS.made.cover }
   const fit = { relations: ['oversize-ratio', 'bundle-diameter', 'annulus-volume'] }
   return (
-    <Panel id="bore-answer" heading={W.heading}>
+    <RoomyPanel id="bore-answer" heading={W.heading} inBrief={`${W.cover} ${shown(bore.coverM, 'depth')}`}>
       <div class="figures">
         <Figure
           label={W.cover}
@@ -69,6 +69,6 @@ export function BorePanel({ plan }: { readonly plan: Plan }) {
           }))}
         />
       )}
-    </Panel>
+    </RoomyPanel>
   )
 }

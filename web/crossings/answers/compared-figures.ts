@@ -23,6 +23,8 @@ type Compared = {
   readonly name: string
   readonly of: (plan: Plan) => number | null
   readonly text: (value: number | null) => string
+  /** As fine as it is shown, so that a reader who takes one from the other finds the same. */
+  readonly asShown?: (value: number) => number
   /** What it moved by, without a sign. */
   readonly by: (difference: number) => string
   readonly more: string
@@ -33,6 +35,17 @@ const quantity = (kind: Kind, differenceKind = kind) => ({
   text: (value: number | null) => shown(value, kind),
   by: (difference: number) => shown(difference, differenceKind),
 })
+const SHORT_S = 7200
+const MINUTE_S = 60
+const FIVE_MINUTES_S = 300
+/** Times are shown to the minute under two hours, else to five. */
+const time = {
+  ...quantity('duration'),
+  asShown: (timeS: number) => {
+    const stepS = timeS < SHORT_S ? MINUTE_S : FIVE_MINUTES_S
+    return Math.round(timeS / stepS) * stepS
+  },
+}
 const HIGHER = () => ({ more: W.higher, less: W.lower })
 const LONGER = () => ({ more: W.longer, less: W.shorter })
 const MORE = () => ({ more: W.more, less: W.less })
@@ -57,14 +70,14 @@ const count = {
 
 const comparedOf = (currency: string): readonly Compared[] => [
   { name: W.reasons, of: (plan) => plan.release.reasons.length, ...count, ...MORE() },
-  { name: W.hammer, of: (plan) => plan.run.hammerTimeS?.p50 ?? null, ...quantity('duration'), ...LONGER() },
+  { name: W.hammer, of: (plan) => plan.run.hammerTimeS?.p50 ?? null, ...time, ...LONGER() },
   {
     name: W.crossing,
     of: (plan) => plan.run.crossingTimeS?.p50 ?? null,
-    ...quantity('duration'),
+    ...time,
     ...LONGER(),
   },
-  { name: W.badDay, of: (plan) => plan.run.crossingTimeS?.p90 ?? null, ...quantity('duration'), ...LONGER() },
+  { name: W.badDay, of: (plan) => plan.run.crossingTimeS?.p90 ?? null, ...time, ...LONGER() },
   { name: W.arrives, of: (plan) => plan.run.arrivalProbability, ...chance, ...MORE() },
   {
     name: W.pressure,
@@ -83,9 +96,11 @@ const comparedOf = (currency: string): readonly Compared[] => [
   },
 ]
 
-function differenceOf({ by, more, less }: Compared, a: number | null, now: number | null): string {
+function differenceOf(figure: Compared, a: number | null, now: number | null): string {
   if (a === null || now === null) return W.changed
-  return now > a ? `+${by(now - a)} ${more}` : `−${by(a - now)} ${less}`
+  const { by, more, less, asShown = (value) => value } = figure
+  const difference = asShown(now) - asShown(a)
+  return difference > 0 ? `+${by(difference)} ${more}` : `−${by(-difference)} ${less}`
 }
 
 function row(figure: Compared, a: Plan, now: Plan): ComparedFigure {

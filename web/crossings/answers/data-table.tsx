@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact'
 
 type Props = {
+  /** Few and short columns stay a table on the narrowest screen too. */
+  readonly isShort?: boolean
   readonly caption: string
   readonly columns: readonly string[]
   readonly rows: readonly {
@@ -15,9 +17,9 @@ type Props = {
  * A table that stacks on a narrow screen, each cell under its column's name. Roles are given outright: browsers drop
  * those of a table that is laid out otherwise.
  */
-export function DataTable({ caption, columns, rows }: Props) {
+export function DataTable({ caption, columns, rows, isShort = false }: Props) {
   return (
-    <table class="data">
+    <table class={isShort ? 'data' : 'data stacking'}>
       <caption>{caption}</caption>
       <thead>
         <tr>

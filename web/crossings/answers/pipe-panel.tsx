@@ -3,7 +3,7 @@ import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { FoldedPanel, Panel } from '../form/panel.tsx'
+import { FoldedPanel, RoomyPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 import { OpenFigure } from './open-figure.tsx'
@@ -34,10 +34,11 @@ function PipeFigures({ pipe }: { readonly pipe: PipePart }) {
 }
 
 export function PipeAnswer({ plan: { pipes, pull } }: { readonly plan: Plan }) {
+  const method = pull.method === null ? W.noMethod : planWord('pull', pull.method, say.value)
   return (
-    <Panel id="pipe-answer" heading={W.heading}>
+    <RoomyPanel id="pipe-answer" heading={W.heading} inBrief={method}>
       <p>
-        {W.method}: {pull.method === null ? W.noMethod : planWord('pull', pull.method, say.value)}.
+        {W.method}: {method}.
       </p>
       {pipes.map((pipe, place) => (
         <PipeFigures key={`${pipe.pipe} ${place}`} pipe={pipe} />
@@ -54,7 +55,7 @@ export function PipeAnswer({ plan: { pipes, pull } }: { readonly plan: Plan }) {
           </ul>
         </details>
       )}
-    </Panel>
+    </RoomyPanel>
   )
 }
 

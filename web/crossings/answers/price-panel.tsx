@@ -35,6 +35,7 @@ function Priced({ price }: { readonly price: PricePart }) {
         {price.book}. {price.invented && W.invented}
       </p>
       <DataTable
+        isShort
         caption={W.caption}
         columns={W.columns}
         rows={price.lines.map((line) => ({

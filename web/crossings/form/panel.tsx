@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact'
+import { useState } from 'preact/hooks'
 
 type Props = { readonly id: string; readonly heading: string; readonly children: ComponentChildren }
 
@@ -15,16 +16,31 @@ export function Panel({ id, heading, children }: Props) {
 /** What most jobs do not need, one tap away. */
 export function Folded({
   words,
+  isOpen = false,
   children,
 }: {
   readonly words: string
+  readonly isOpen?: boolean
   readonly children: ComponentChildren
 }) {
   return (
-    <details class="folded">
+    <details class="folded" open={isOpen}>
       <summary>{words}</summary>
       <div class="fields">{children}</div>
     </details>
+  )
+}
+
+/** Wide enough for form and answers side by side; asked once, for a part opened or closed since stays so. */
+export const isWideScreen = (): boolean => matchMedia('(min-width: 62.5rem)').matches
+
+/** A part that is open where there is room, and one tap away on a telephone. */
+export function RoomyPanel({ id, heading, children, inBrief }: Props & { readonly inBrief: string }) {
+  const [isOpen] = useState(isWideScreen)
+  return (
+    <FoldedPanel id={id} heading={heading} inBrief={inBrief} isOpen={isOpen}>
+      {children}
+    </FoldedPanel>
   )
 }
 
@@ -45,10 +61,12 @@ export const FoldedList = ({
 )
 
 /** A part that few need each time: its heading and what is in it in a word, the rest one tap away. */
-export function FoldedPanel({ id, heading, children, inBrief }: Props & { readonly inBrief: string }) {
+type FoldedProps = Props & { readonly inBrief: string; readonly isOpen?: boolean }
+
+export function FoldedPanel({ id, heading, children, inBrief, isOpen = false }: FoldedProps) {
   return (
     <section class="panel" aria-labelledby={`${id}-heading`}>
-      <details class="folded-panel">
+      <details class="folded-panel" open={isOpen}>
         <summary>
           <h2 id={`${id}-heading`}>{heading}</h2> <span class="fine">{inBrief}</span>
         </summary>

@@ -5,7 +5,7 @@ import { readCrossingFile, saveCrossingFile } from '../../state/crossing-file.ts
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { FORM } from '../../words/form-words.ts'
 import { PRESETS } from '../presets.ts'
-import { Panel } from './panel.tsx'
+import { Folded, isWideScreen, Panel } from './panel.tsx'
 
 const W = FORM.start
 type Props = { readonly model: CrossingModel }
@@ -86,6 +86,7 @@ function FileChoice({ model }: Props) {
 }
 
 export function StartPanel({ model }: Props) {
+  const [isWide] = useState(isWideScreen)
   return (
     <Panel id="start" heading={W.heading}>
       <fieldset class="presets">
@@ -96,10 +97,10 @@ export function StartPanel({ model }: Props) {
           </button>
         ))}
       </fieldset>
-      <div class="fields">
+      <Folded words={W.more} isOpen={isWide}>
         <DemoChoice model={model} />
         <FileChoice model={model} />
-      </div>
+      </Folded>
     </Panel>
   )
 }
