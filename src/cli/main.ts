@@ -21,7 +21,10 @@ const io: Io = {
 // A reader such as `head` that has seen enough is no failure.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(EXIT.done)
-  throw error
+  io.err(
+    `Could not write the answer (${error.code ?? error.message}). Make room, or write it somewhere else.\n`,
+  )
+  process.exit(EXIT.unfinished)
 })
 
 // `serve` takes these over to end cleanly; for all other work an interruption is an end at once.

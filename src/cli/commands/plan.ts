@@ -3,16 +3,19 @@ import { resolve } from 'node:path'
 import { type Command, Option } from 'commander'
 import { parseCrossing } from '../../../shared/contracts/crossing.ts'
 import { done, type Outcome, refused } from '../../../shared/core/outcome.ts'
+import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import { drawingStyle } from '../../../shared/drawing/drawing-style.ts'
 import { longSection } from '../../../shared/drawing/long-section.ts'
 import { standaloneSvg } from '../../../shared/drawing/svg-text.ts'
 import { type PlanDocument, planDocument } from '../../plan-document.ts'
+import { planWithText } from '../../plan-with-text.ts'
 import { answerRefusal, printJson } from '../answer.ts'
 import { EXIT } from '../exit-codes.ts'
 import type { Io } from '../io.ts'
 import { planText } from '../plan-text.ts'
 import type { End } from '../program.ts'
 import { type AnswerOptions, jsonOption, languageOption } from '../shared-options.ts'
+import { unitsOfFile } from '../units-of-file.ts'
 
 type Options = AnswerOptions & {
   readonly units?: 'us' | 'si'
@@ -62,16 +65,15 @@ function parseJson(text: string): Outcome<unknown> {
 
 /** The long section as a file by itself: it needs neither fonts nor styles from elsewhere. */
 async function writeSvg(
-  given: unknown,
+  input: CrossingInput,
   plan: PlanDocument,
+  units: 'us' | 'si',
   options: Options,
   io: Io,
 ): Promise<Outcome<null>> {
   if (options.svg === undefined) return done(null)
-  const input = parseCrossing(given)
-  if (!input.ok) return input
-  const { tree } = longSection(input.value, plan, {
-    system: options.units ?? 'us',
+  const { tree } = longSection(input, plan, {
+    system: units,
     lang: options.lang,
     widthPx: SVG_WIDTH_PX,
     sheet: options.sheet,
@@ -93,7 +95,12 @@ export function addPlan(program: Command, io: Io, end: End): void {
     .command('plan')
     .description('plan one crossing')
     .argument('<file>', 'crossing file; - reads it from standard input')
-    .addOption(new Option('--units <system>', 'units of the table').choices(['us', 'si']))
+    .addOption(
+      new Option('--units <system>', 'units of the table; what the file is written in, if left out').choices([
+        'us',
+        'si',
+      ]),
+    )
     .option('--working', 'print every formula used, with its inputs and sources')
     .option('--svg <file>', 'write the long section as an SVG drawing')
     .addOption(
@@ -103,7 +110,7 @@ export function addPlan(program: Command, io: Io, end: End): void {
     )
     .addOption(jsonOption())
     .addOption(languageOption())
-    .action(async (file: string, options: Options) => {
+    .action(async (file: string, options: Options, command: Command) => {
       const refusal = { json: options.json === true, language: options.lang }
       const text = await readFileOrStdin(file, io)
       if (!text.ok) return end(answerRefusal(io, text.issues, refusal))
@@ -111,17 +118,15 @@ export function addPlan(program: Command, io: Io, end: End): void {
       if (!given.ok) return end(answerRefusal(io, given.issues, refusal))
       const outcome = planDocument(given.value)
       if (!outcome.ok) return end(answerRefusal(io, outcome.issues, refusal))
-      const drawn = await writeSvg(given.value, outcome.value, options, io)
+      const input = parseCrossing(given.value)
+      if (!input.ok) return end(answerRefusal(io, input.issues, refusal))
+      const units = options.units ?? unitsOfFile(given.value)
+      const drawn = await writeSvg(input.value, outcome.value, units, options, io)
       if (!drawn.ok) return end(answerRefusal(io, drawn.issues, refusal))
-      if (options.json) printJson(io, outcome.value)
-      else
-        io.out(
-          planText(outcome.value, {
-            units: options.units ?? 'us',
-            language: options.lang,
-            working: options.working === true,
-          }),
-        )
+      const asked = { units, language: options.lang, working: options.working === true }
+      if (!options.json) io.out(planText(outcome.value, input.value, asked))
+      else if (command.getOptionValueSource('lang') !== 'cli') printJson(io, outcome.value)
+      else printJson(io, planWithText(outcome.value, { lang: options.lang, system: units }))
       end(EXIT.done)
     })
 }
