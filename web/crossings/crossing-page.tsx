@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import { TextField } from '../fields/text-field.tsx'
+import { ProfilePlace } from '../profile/profile-place.tsx'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import { textAt } from '../state/document-path.ts'
 import { FORM } from '../words/form-words.ts'
@@ -29,6 +30,9 @@ export function CrossingPage({ model, saving, isDraft }: Props) {
       <div class="saving">{saving}</div>
       <Guard model={model}>
         <VerdictLine model={model} />
+      </Guard>
+      <Guard model={model}>
+        <ProfilePlace model={model} />
       </Guard>
       <form
         class="crossing-form"
