@@ -8,6 +8,8 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'a system and a size, or an outside diameter': 'un sistema y un tamaño, o un diámetro exterior',
   'a diameter and what else is known': 'un diámetro y lo demás que se sepa',
   'a crossing: a JSON object': 'un cruce: un objeto JSON',
+  'a word that fits the USCS symbol, or one of the two':
+    'una palabra que concuerde con el símbolo USCS, o solo uno de los dos',
   'the nearest known word': 'la palabra conocida más parecida',
   'the nearest known key': 'la clave conocida más parecida',
   'station for a line that crosses, offset for one alongside':

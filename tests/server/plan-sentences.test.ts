@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import '../../shared/text/spanish.ts'
 import { planDocument } from '../../src/plan-document.ts'
 import { planWithText } from '../../src/plan-with-text.ts'
 import { unitsOfFile } from '../../src/units-of-file.ts'

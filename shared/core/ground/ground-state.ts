@@ -105,8 +105,18 @@ function read(evidence: GroundEvidence): Outcome<Read> {
   const group = phrase && !phrase.ok && evidence.uscs === null ? null : readGroup(evidence, said)
   if (group && !group.ok) issues.push(...group.issues)
   if (issues.length > 0 || !group?.ok) return { ok: false, issues }
+  const clash = clashOf(evidence, said, group.value.soil)
+  if (clash) return refused(clash)
   const stateCode = consistency?.ok ? consistency.value : (said?.stateCode ?? null)
   return done({ ...group.value, phrase: said, stateCode })
+}
+
+/** A symbol and a word that name different families of ground: nobody can say which one is meant. */
+function clashOf(evidence: GroundEvidence, phrase: SoilPhrase | null, soil: UscsSoil): Issue | null {
+  const worded = evidence.uscs !== null && phrase?.soil ? soilOf(phrase.soil.uscs) : undefined
+  if (!worded || worded.profile.family === soil.profile.family) return null
+  const accepted = 'a word that fits the USCS symbol, or one of the two'
+  return { path: 'word', code: 'inputs-conflict', given: `${soil.symbol}, ${evidence.word ?? ''}`, accepted }
 }
 
 const assume = (
@@ -159,7 +169,21 @@ function assumptionsOf(
   if (evidence.frictionAngleRad !== null && hard.decidedBy !== 'friction-angle') {
     listed.push(assume('frictionAngle', 'not used', 'OurJudgement', judged))
   }
-  return listed
+  return [...listed, ...setAside(evidence, hard)]
+}
+
+/** What was said of the hardness and gave way to something more direct: never dropped in silence. */
+function setAside(evidence: GroundEvidence, hard: Hardness): readonly GroundAssumption[] {
+  const said = [
+    ['pocketPenetrometer', evidence.pocketPenetrometerPa, 'pocket-penetrometer'],
+    ['dcp', evidence.dcpMPerBlow, 'dcp'],
+    ['sptN', evidence.sptN, 'spt'],
+    ['consistency', evidence.consistency, 'consistency'],
+    ['dug', evidence.dug, 'digging'],
+  ] as const
+  return said
+    .filter(([, value, decider]) => value !== null && hard.decidedBy !== decider)
+    .map(([name]) => assume(name, 'not used', 'OurJudgement', 'our judgement'))
 }
 
 /**
