@@ -29,6 +29,8 @@ async function openCrossing(options: Parameters<Site['open']>[0]): Promise<Page>
 }
 
 async function openDemo(page: Page): Promise<void> {
+  const more = page.locator('details', { hasText: 'A kept crossing or a file' })
+  if ((await more.getAttribute('open')) === null) await more.locator('summary').click()
   const choice = page.getByLabel('A crossing of the invented town')
   await choice.locator('option', { hasText: DEMO }).waitFor({ state: 'attached' })
   await choice.selectOption({ label: DEMO })
@@ -124,8 +126,8 @@ test('a line given by positions is drawn on a plain grid, with nothing fetched f
   await page.getByLabel('positions of the pits').check()
   await page.getByLabel('Launch, longitude in degrees').fill('-78.1')
   await page.getByLabel('Launch, latitude in degrees').fill('38.2')
-  await page.getByLabel('Reception, longitude in degrees').fill('-78.0999')
-  await page.getByLabel('Reception, latitude in degrees').fill('38.2')
+  await page.getByLabel('Receiving pit, longitude in degrees').fill('-78.0999')
+  await page.getByLabel('Receiving pit, latitude in degrees').fill('38.2')
   await page.getByRole('region', { name: 'Map of the line between the pits' }).waitFor()
   await page.getByLabel('its length').check()
   expect(await page.getByLabel('Length, face to face').inputValue()).toBe('28 ft')
@@ -138,7 +140,7 @@ test('a crossing is saved as a file and opened again, word for word', async () =
   const download = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Save as a file' }).click()
   const path = await (await download).path()
-  await page.getByRole('button', { name: 'Fibre drop' }).click()
+  await page.getByRole('button', { name: 'Fiber drop' }).click()
   await page.getByLabel('Open a file').setInputFiles(path)
   await page.getByRole('heading', { level: 1, name: 'Short-side water service' }).waitFor()
   expect(await page.getByLabel('Length, face to face').inputValue()).toBe("27'6")
@@ -166,7 +168,9 @@ describe.each(['light', 'dark'] as const)('axe, %s', (colorScheme) => {
     ['phone', PHONE],
   ])('finds nothing on the crossing page at a %s', async (_where, options) => {
     const page = await openCrossing({ ...options, colorScheme })
-    for (const folded of await page.locator('details > summary').all()) await folded.click()
+    await page.evaluate(() => {
+      for (const folded of document.querySelectorAll('details')) folded.open = true
+    })
     const length = page.getByLabel('Length, face to face')
     await length.fill('28')
     await length.press('Tab')
