@@ -7,7 +7,7 @@ import { newId } from './new-id.ts'
 import { SAVED } from './saved-words.ts'
 import { flush, sendOrQueue } from './send-or-queue.ts'
 
-export type Listing =
+type Listing =
   | { readonly state: 'loading' }
   | { readonly state: 'here'; readonly rows: readonly Row[] }
   /** No connection: what this browser keeps. */

@@ -20,7 +20,7 @@ export type ReadFiles = { readonly found: readonly FoundCrossing[]; readonly bad
 const CROSSING_SCHEMA = 'underlane/crossing@1'
 /** A crossing file has a few kilobytes: this is a thousand of them. */
 const MOST_BYTES = 16 * 1024 * 1024
-export const MOST_CROSSINGS = 1000
+const MOST_CROSSINGS = 1000
 
 /** undefined for what is not JSON. */
 function parsed(text: string): Json | undefined {
@@ -57,7 +57,7 @@ function fileProblem(file: { readonly size: number }): string | null {
 }
 
 /** What a refused crossing lacks, as one sentence. */
-export function refusalSentence(document: JsonObject): string | null {
+function refusalSentence(document: JsonObject): string | null {
   const read = parseCrossing(document)
   if (read.ok) return null
   const [first] = read.issues

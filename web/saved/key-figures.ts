@@ -20,7 +20,7 @@ type FigureName = keyof typeof STORED.figures
 const WHOLE_UNITS = 100
 
 /** The figures a person would have written down, as they are shown; what is not there is not in it. */
-export function keyFigures(result: unknown): ReadonlyMap<FigureName, string> {
+function keyFigures(result: unknown): ReadonlyMap<FigureName, string> {
   const found = new Map<FigureName, string>()
   const add = <Value>(name: FigureName, schema: z.ZodType<Value>, words: (value: Value) => string) => {
     const read = schema.safeParse(result)

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks'
 
 /** A field hands on what was half typed when it is left. */
-export function handOnTyped(): void {
+function handOnTyped(): void {
   const field = document.activeElement
   if (!(field instanceof HTMLInputElement)) return
   field.blur()

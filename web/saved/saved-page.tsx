@@ -54,7 +54,7 @@ type ToolsProps = {
   readonly onOrder: (order: Order) => void
 }
 
-const ORDERS: readonly (readonly [Order, string])[] = [
+const orders = (): readonly (readonly [Order, string])[] => [
   ['date', SAVED.byDate],
   ['name', SAVED.byName],
 ]
@@ -78,7 +78,7 @@ const ListTools = ({ sought, order, onSeek, onOrder }: ToolsProps) => (
         value={order}
         onChange={(event) => onOrder(event.currentTarget.value === 'name' ? 'name' : 'date')}
       >
-        {ORDERS.map(([value, words]) => (
+        {orders().map(([value, words]) => (
           <option key={value} value={value}>
             {words}
           </option>

@@ -1,5 +1,7 @@
+import { spoken } from '../words/spoken-words.ts'
+
 /** Words of the saved crossings: the list, the bar that saves, and what came of it. */
-export const SAVED = {
+export const EN_SAVED = {
   heading: 'Saved crossings',
   intro: 'Drop crossing files anywhere here to bring them in.',
   fresh: 'New crossing',
@@ -15,8 +17,7 @@ export const SAVED = {
   noneFound: (what: string) => `No saved crossing has “${what}” in its name.`,
   unreachable: 'There is no connection to the server. What this browser has kept is listed; it may be older.',
   unreachableNothing: 'There is no connection to the server, and this browser has kept nothing.',
-  trouble:
-    'The server answered with an error, so the list may not be whole. Nothing is lost by trying again.',
+  trouble: 'The server answered with an error, so there is no list. Nothing is lost by trying again.',
   again: 'Try again',
   demo: 'invented example',
   noPlan: 'no plan',
@@ -47,14 +48,14 @@ export const SAVED = {
   exportAll: (count: number) => (count === 1 ? 'Save it as a file' : `Save these ${count} as one file`),
   chooseFiles: 'Bring in files',
   allName: 'crossings.json',
-} as const
+}
+export const SAVED = spoken('saved', EN_SAVED)
 
-export const SAVE_BAR = {
+export const EN_SAVE_BAR = {
   region: 'Saving',
   oneHeading: 'Saved crossing',
   again: 'Try again',
   save: 'Save',
-  keys: 'Ctrl+S',
   neverSaved: 'Not saved yet.',
   changed: (version: number) => `Changed since version ${version}.`,
   saving: 'Saving …',
@@ -81,9 +82,10 @@ export const SAVE_BAR = {
   throwLeft: 'Throw them away',
   opened: (name: string) => `Opened “${name}”.`,
   undoOpen: 'Undo: back to what was here',
-} as const
+}
+export const SAVE_BAR = spoken('saveBar', EN_SAVE_BAR)
 
-export const MERGE = {
+export const EN_MERGE = {
   heading: 'Two versions of this crossing',
   intro: (version: number, when: string) =>
     `Version ${version} was saved ${when}, while you were working on an older one. Nothing is lost: choose what holds where both changed it, then save.`,
@@ -99,9 +101,10 @@ export const MERGE = {
   deletedHeading: 'This crossing was deleted elsewhere',
   deletedIntro: 'What you have here is kept. Bring the crossing back with it, or save it as a new one.',
   bringBack: 'Bring it back and save mine',
-} as const
+}
+export const MERGE = spoken('merge', EN_MERGE)
 
-export const STORED = {
+export const EN_STORED = {
   heading: 'Saved figures and today’s',
   same: (engine: string, now: string) =>
     `Saved with numbers ${engine}; today’s are ${now}. The figures below came out the same.`,
@@ -123,10 +126,10 @@ export const STORED = {
     cover: 'Least cover',
     quoted: 'To quote',
   },
-} as const
+}
+export const STORED = spoken('stored', EN_STORED)
 
-export const FILES = {
-  heading: 'Files brought in',
+export const EN_FILES = {
   region: 'Files brought in',
   drop: 'Let go to bring the files in',
   notJson: 'This file is not JSON, so it is no crossing file.',
@@ -139,11 +142,11 @@ export const FILES = {
   moreIssues: (count: number) => `and ${count} more`,
   openToMend: 'Open it to mend it',
   saving: (done: number, all: number) => `Saving ${done} of ${all} …`,
-  saved: (count: number) =>
-    count === 0 ? '' : count === 1 ? 'One crossing was saved.' : `${count} crossings were saved.`,
+  saved: (count: number) => (count === 1 ? 'One crossing was saved.' : `${count} crossings were saved.`),
   waiting: (count: number) => `${count} wait in this browser for a connection.`,
   bad: (count: number) =>
     count === 1 ? 'One could not be brought in:' : `${count} could not be brought in:`,
   close: 'Close',
   toList: 'To the saved crossings',
-} as const
+}
+export const FILES = spoken('files', EN_FILES)

@@ -62,9 +62,8 @@ export type SaverStart = {
 
 const baseOf = ({ version, document }: KeptCrossing): Base => ({ version, document })
 
-/** Saves the crossing of a model under its id, always from the version last seen. */
-export function createSaver(model: CrossingModel, start: SaverStart, doors: SaverDoors): Saver {
-  const { id } = start
+/** How far a save has come, and what the server answered last. */
+function createProgress(start: SaverStart, doors: Pick<SaverDoors, 'whenSent' | 'drop'>) {
   const base = signal(start.base)
   const kept = signal(start.kept)
   // What was typed was made from another version than the server now has.
@@ -109,6 +108,13 @@ export function createSaver(model: CrossingModel, start: SaverStart, doors: Save
   }
 
   if (start.waitingKey !== null && !isBehind) takeAnswer({ state: 'waiting', isKept: true }, start.waitingKey)
+  return { base, kept, stage, takeDone, takeAnswer, stopListening: () => stopListening() }
+}
+
+/** Saves the crossing of a model under its id, always from the version last seen. */
+export function createSaver(model: CrossingModel, start: SaverStart, doors: SaverDoors): Saver {
+  const { id } = start
+  const { base, kept, stage, takeDone, takeAnswer, stopListening } = createProgress(start, doors)
 
   const save = async () => {
     if (stage.peek().state === 'saving') return
@@ -124,7 +130,13 @@ export function createSaver(model: CrossingModel, start: SaverStart, doors: Save
     const requestKey = doors.newKey()
     const from = base.value?.version ?? null
     const change = { id, document, from, requestKey }
-    takeAnswer(await doors.send(change, isBehindOthers), requestKey)
+    try {
+      takeAnswer(await doors.send(change, isBehindOthers), requestKey)
+    } catch (error) {
+      // A mistake of ours: said to be no save, so that it can be tried again.
+      stage.value = { state: 'trouble' }
+      throw error
+    }
   }
 
   // What was refused has been changed: whether it will do now is not known before it is sent again.

@@ -23,7 +23,7 @@ const sendOne = ({ id, kind, document, baseVersion, key }: QueuedChange): Promis
 }
 
 /** Sends one change that waited, and tells the page that waits with it. */
-export const sendQueued: Send = async (change) => {
+const sendQueued: Send = async (change) => {
   const sent = await sendOne(change)
   if (sent.state === 'unreachable' || sent.state === 'trouble') return { state: 'unreachable' }
   if (sent.state === 'done') await keepAnswered(sent)

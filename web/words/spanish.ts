@@ -1,4 +1,5 @@
 import '../../shared/text/spanish.ts'
+import { ES_FILES, ES_MERGE, ES_SAVE_BAR, ES_SAVED, ES_STORED } from '../saved/es-saved-words.ts'
 import { ES_ANSWERS } from './es-answer-words.ts'
 import { ES_FORM } from './es-form-words.ts'
 import { ES_OPTIONS } from './es-option-words.ts'
@@ -13,6 +14,11 @@ export const SPANISH_WORDS = {
   options: ES_OPTIONS,
   shell: ES_SHELL,
   workings: ES_WORKINGS,
+  saved: ES_SAVED,
+  saveBar: ES_SAVE_BAR,
+  merge: ES_MERGE,
+  stored: ES_STORED,
+  files: ES_FILES,
 }
 
 learnSpanishWords(SPANISH_WORDS)
