@@ -1,39 +1,28 @@
+import { useEffect, useState } from 'preact/hooks'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
-import { type Variant, variantOf } from '../../state/kept-variant.ts'
+import { variantOf } from '../../state/kept-variant.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
 import { Panel } from '../form/panel.tsx'
-import { comparedFigures } from './compared-figures.ts'
-import { DataTable } from './data-table.tsx'
 
 const W = ANSWERS.compare
 type Props = { readonly model: CrossingModel; readonly plan: Plan }
 
-function Compared({ variant, plan }: { readonly variant: Variant; readonly plan: Plan }) {
-  return (
-    <DataTable
-      caption={W.caption}
-      columns={W.columns}
-      rows={comparedFigures(variant.plan, plan).map(({ name, a, now, difference, hasMoved }) => ({
-        key: name,
-        cells: [
-          name,
-          a,
-          now,
-          hasMoved ? (
-            <strong key="difference">{difference}</strong>
-          ) : (
-            <span key="difference">{difference}</span>
-          ),
-        ],
-      }))}
-    />
-  )
+type Table = typeof import('./compared-table.tsx')['ComparedTable']
+
+/** Fetched with the answers below the first screen, so that it is there without a signal. */
+function useTable(): Table | null {
+  const [Table, setTable] = useState<Table | null>(null)
+  useEffect(() => {
+    import('./compared-table.tsx').then(({ ComparedTable }) => setTable(() => ComparedTable))
+  }, [])
+  return Table
 }
 
 /** Two ways of doing one crossing: A put aside, and what stands in the form. */
 export function ComparePanel({ model, plan }: Props) {
   const variant = variantOf(model)
+  const Table = useTable()
   const keep = () => {
     variant.value = { document: model.document.value, plan }
   }
@@ -51,7 +40,7 @@ export function ComparePanel({ model, plan }: Props) {
   return (
     <div class="compare">
       <Panel id="compare" heading={W.heading}>
-        <Compared variant={a} plan={plan} />
+        {Table && <Table a={a.plan} now={plan} />}
         <div class="compare-actions">
           <button type="button" onClick={() => model.open(a.document)}>
             {W.back}

@@ -86,8 +86,3 @@ export const madeOfClearance = ({ parts }: ClearancePart): readonly MadeOf[] => 
     value: shown(parts.standardM + parts.driftM + parts.exposureM + parts.layoutM, 'length'),
   },
 ]
-
-export const madeOfCrew = ({ crew }: Plan): readonly MadeOf[] => [
-  { name: W.operators, value: shownNumber(crew.people - crew.watchers) },
-  { name: ANSWERS.time.watchers, value: shownNumber(crew.watchers) },
-]

@@ -4,7 +4,6 @@ import { shown, shownChance, shownNumber, shownSpread } from '../../fields/shown
 import { ANSWERS } from '../../words/answer-words.ts'
 import { Panel } from '../form/panel.tsx'
 import { Figure } from './figure.tsx'
-import { madeOfCrew } from './made-of.ts'
 import { OpenFigure } from './open-figure.tsx'
 import type { MadeOf } from './working-shown.ts'
 
@@ -59,6 +58,11 @@ function SpreadRow({ label, spread, kind, more }: RowProps) {
     </tr>
   )
 }
+
+const madeOfCrew = ({ crew }: Plan): readonly MadeOf[] => [
+  { name: ANSWERS.made.operators, value: shownNumber(crew.people - crew.watchers) },
+  { name: W.watchers, value: shownNumber(crew.watchers) },
+]
 
 export function TimePanel({ plan }: { readonly plan: Plan }) {
   const { run, crew } = plan
