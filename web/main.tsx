@@ -9,9 +9,10 @@ import { render } from 'preact'
 import { App } from './app.tsx'
 import { FIRST_PRESET } from './crossings/presets.ts'
 import { startOffline } from './offline/start-offline.ts'
+import { beginLanguage } from './settings/choose-language.ts'
 import { createCrossingModel } from './state/crossing-model.ts'
 import { keepDraft, recalledDraft } from './state/draft.ts'
-import { beginLanguage, wantedLanguage } from './state/language-choice.ts'
+import { wantedLanguage } from './state/language-choice.ts'
 import { followTheme } from './state/theme-choice.ts'
 
 const root = document.getElementById('app')

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { expect, test } from 'vitest'
 import { keptAgo } from '../../web/offline/offline-words.ts'
 import { shellPath } from '../../web/offline/shell-path.ts'

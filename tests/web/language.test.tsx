@@ -3,8 +3,10 @@ import { act, cleanup, render, screen } from '@testing-library/preact'
 import { afterEach, describe, expect, test } from 'vitest'
 import { Answers } from '../../web/crossings/answers/answers.tsx'
 import { FIRST_PRESET } from '../../web/crossings/presets.ts'
+import { EN_OFFLINE } from '../../web/offline/offline-words.ts'
+import { chooseLanguage } from '../../web/settings/choose-language.ts'
 import { createCrossingModel } from '../../web/state/crossing-model.ts'
-import { chooseLanguage, language, wantedLanguage } from '../../web/state/language-choice.ts'
+import { language, wantedLanguage } from '../../web/state/language-choice.ts'
 import { chooseUnits } from '../../web/state/unit-choice.ts'
 import { ANSWERS, EN_ANSWERS } from '../../web/words/answer-words.ts'
 import { EN_FIELD_WORDS } from '../../web/words/field-words.ts'
@@ -31,6 +33,7 @@ describe('Spanish', () => {
     answers: EN_ANSWERS,
     fields: EN_FIELD_WORDS,
     form: EN_FORM,
+    offline: EN_OFFLINE,
     shell: EN_SHELL,
     workings: EN_WORKINGS,
   }
@@ -52,6 +55,8 @@ describe('Spanish', () => {
     await act(() => chooseLanguage('es'))
     expect(screen.getByRole('heading', { name: 'Liberación' })).toBeTruthy()
     expect(screen.queryByRole('heading', { name: 'Release' })).toBeNull()
+    // The answers below the first screen come later; they come in Spanish.
+    expect(await screen.findByText('Supuestos')).toBeTruthy()
     expect(document.documentElement.lang).toBe('es')
     expect(language.value).toBe('es')
     expect(wantedLanguage()).toBe('es')

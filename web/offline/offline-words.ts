@@ -1,19 +1,27 @@
+import { spoken } from '../words/spoken-words.ts'
+
 const MINUTE = 60
 const HOUR = 60 * MINUTE
 const DAY = 24 * HOUR
 
 /** `kept 3 h ago`: how old what is shown may be, for somebody who decides by it. */
 export function keptAgo(seconds: number): string {
-  if (seconds < MINUTE) return 'kept just now'
-  if (seconds < HOUR) return `kept ${Math.floor(seconds / MINUTE)} min ago`
-  if (seconds < 2 * DAY) return `kept ${Math.floor(seconds / HOUR)} h ago`
-  return `kept ${Math.floor(seconds / DAY)} days ago`
+  if (seconds < MINUTE) return OFFLINE.kept.now
+  if (seconds < HOUR) return OFFLINE.kept.minutes(Math.floor(seconds / MINUTE))
+  if (seconds < 2 * DAY) return OFFLINE.kept.hours(Math.floor(seconds / HOUR))
+  return OFFLINE.kept.days(Math.floor(seconds / DAY))
 }
 
 const changes = (count: number): string => (count === 1 ? '1 change' : `${count} changes`)
 const waits = (count: number): string => (count === 1 ? 'waits' : 'wait')
 
-export const OFFLINE = {
+export const EN_OFFLINE = {
+  kept: {
+    now: 'kept just now',
+    minutes: (count: number) => `kept ${count} min ago`,
+    hours: (count: number) => `kept ${count} h ago`,
+    days: (count: number) => `kept ${count} days ago`,
+  },
   label: 'Network and version',
   offline: 'No network: answers still work.',
   notKept: 'Keep this page open: this browser could not keep it for opening again.',
@@ -29,4 +37,5 @@ export const OFFLINE = {
   newVersionTaken: 'Another tab has gone over to a new version.',
   useNow: 'Use it now',
   demosKept: 'No answer from the server: crossings as this browser kept them.',
-} as const
+}
+export const OFFLINE = spoken('offline', EN_OFFLINE)

@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks'
 import type { UnitSystem } from '../../shared/quantities/format-quantity.ts'
 import type { Language } from '../../shared/text/language.ts'
-import { chooseLanguage, isLanguageMissing, language } from '../state/language-choice.ts'
+import { isLanguageMissing, language } from '../state/language-choice.ts'
 import { chooseTheme, THEMES, theme } from '../state/theme-choice.ts'
 import { chooseUnits, units } from '../state/unit-choice.ts'
 import { SHELL } from '../words/workings-words.ts'
+import { chooseLanguage } from './choose-language.ts'
 
 function UnitChoice() {
   const systems: readonly (readonly [UnitSystem, string])[] = [

@@ -16,26 +16,6 @@ export function wantedLanguage(): Language {
   return /^es\b/i.test(navigator.language) ? 'es' : 'en'
 }
 
-const speak = (wanted: Language): void => {
-  language.value = wanted
-  document.documentElement.lang = wanted
-}
-
-/** Speaks a language as soon as its words are there; without them the page goes on as it was. */
-export async function beginLanguage(wanted: Language): Promise<void> {
-  isLanguageMissing.value = false
-  try {
-    if (wanted === 'es') await import('../words/spanish.ts')
-  } catch (error) {
-    // A chunk that cannot be fetched is a TypeError in every browser.
-    if (!(error instanceof TypeError)) throw error
-    isLanguageMissing.value = true
-    return
-  }
-  speak(wanted)
-}
-
-export async function chooseLanguage(wanted: Language): Promise<void> {
-  await beginLanguage(wanted)
-  if (language.value === wanted) remember(KEY, wanted)
+export const rememberLanguage = (chosen: Language): void => {
+  remember(KEY, chosen)
 }

@@ -1,4 +1,5 @@
 import '../../shared/text/spanish.ts'
+import { ES_OFFLINE } from '../offline/es-offline-words.ts'
 import { ES_FILES, ES_MERGE, ES_SAVE_BAR, ES_SAVED, ES_STORED } from '../saved/es-saved-words.ts'
 import { ES_ANSWERS } from './es-answer-words.ts'
 import { ES_FORM } from './es-form-words.ts'
@@ -19,6 +20,7 @@ export const SPANISH_WORDS = {
   merge: ES_MERGE,
   stored: ES_STORED,
   files: ES_FILES,
+  offline: ES_OFFLINE,
 }
 
 learnSpanishWords(SPANISH_WORDS)
