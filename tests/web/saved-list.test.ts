@@ -14,6 +14,7 @@ const row = (name: string, day: number): Row => ({
   name,
   status: 'hold',
   lengthM: 8,
+  isCopy: false,
   updatedAt: `2026-11-0${day}T08:00:00.000Z`,
   demo: false,
   document: {},

@@ -2,7 +2,7 @@ import { type Signal, signal } from '@preact/signals'
 import { forgetCrossing, keepCrossings, keptList } from '../offline/kept-crossings.ts'
 import type { JsonObject } from '../state/json.ts'
 import { deleteCrossing, fetchList, restoreCrossing, type Sent } from './crossing-requests.ts'
-import { type Row, rowOfCopy, rowOfListed } from './listed-rows.ts'
+import { type Row, rowOfListed, rowsOfCopies } from './listed-rows.ts'
 import { newId } from './new-id.ts'
 import { SAVED } from './saved-words.ts'
 import { flush, sendOrQueue } from './send-or-queue.ts'
@@ -48,7 +48,7 @@ export function createCrossingList(): CrossingList {
         answer.items.map(({ id, version, demo, document }) => ({ id, version, demo, document })),
       )
     } else if (answer.state === 'unreachable') {
-      listing.value = { state: 'kept', rows: (await keptList()).map(rowOfCopy) }
+      listing.value = { state: 'kept', rows: await rowsOfCopies(await keptList()) }
     } else listing.value = { state: 'trouble' }
   }
 

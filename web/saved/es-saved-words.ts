@@ -26,6 +26,7 @@ export const ES_SAVED: typeof EN_SAVED = {
   length: 'Longitud',
   noLength: 'sin longitud',
   changed: (when) => `cambiado ${when}`,
+  kept: (when) => `guardado aquí ${when}`,
   duplicate: 'Duplicar',
   export: 'Como archivo',
   exportWhole: 'Como archivo',
@@ -67,6 +68,7 @@ export const ES_SAVE_BAR: typeof EN_SAVE_BAR = {
   trouble:
     'No se guardó: el servidor respondió con un error. Lo escrito queda en este navegador. Inténtelo otra vez.',
   elsewhere: 'No se guardó: se cambió en otro lugar.',
+  deleted: 'No se guardó: se eliminó en otro lugar.',
   gone: 'No se guardó: se eliminó en otro lugar, hace demasiado para recuperarlo.',
   saveAsNew: 'Guardar como cruce nuevo',
   back: 'Volver a lo guardado',

@@ -47,7 +47,9 @@ export function ListRow({ row, onDuplicate, onDelete }: Props) {
       <p class="row-when fine">
         {row.demo && <span class="demo-mark">{SAVED.demo}</span>}
         {row.version === null && <span class="demo-mark">{SAVED.notSent}</span>}
-        <time dateTime={row.updatedAt}>{SAVED.changed(whenWords(row.updatedAt))}</time>
+        <time dateTime={row.updatedAt}>
+          {(row.isCopy ? SAVED.kept : SAVED.changed)(whenWords(row.updatedAt))}
+        </time>
       </p>
       <div class="row-actions">
         {action(SAVED.duplicate, onDuplicate)}

@@ -1,6 +1,7 @@
 import { parseCrossing } from '../../shared/contracts/crossing.ts'
 import type { ListedCrossing } from '../../shared/contracts/kept-crossing.ts'
 import { geodesicBetween } from '../../shared/core/line/geodesic.ts'
+import { planCrossing } from '../../shared/core/plan/plan-crossing.ts'
 import type { CrossingCopy } from '../offline/browser-store.ts'
 import type { JsonObject } from '../state/json.ts'
 
@@ -14,6 +15,8 @@ export type Row = {
   readonly status: 'hold' | 'check' | 'no-plan' | 'unknown'
   readonly lengthM: number | null
   readonly updatedAt: string
+  /** From this browser: `updatedAt` is when it was kept here. */
+  readonly isCopy: boolean
   readonly demo: boolean
   readonly document: JsonObject
 }
@@ -34,20 +37,42 @@ export const rowOfListed = (listed: ListedCrossing): Row => ({
   status: listed.status ?? 'unknown',
   lengthM: lengthOf(listed.document),
   updatedAt: listed.updatedAt,
+  isCopy: false,
   demo: listed.demo,
   document: listed.document,
 })
 
-export const rowOfCopy = (copy: CrossingCopy): Row => ({
+/** As `release` would be answered now; this browser works it out where the server cannot be asked. */
+function statusNow(document: JsonObject): Row['status'] {
+  const read = parseCrossing(document)
+  const plan = read.ok ? planCrossing(read.value) : read
+  return plan.ok ? plan.value.release.status : 'no-plan'
+}
+
+const rowOfCopy = (copy: CrossingCopy, status: Row['status']): Row => ({
   id: copy.id,
   version: copy.version,
   name: typeof copy.document.name === 'string' ? copy.document.name : copy.id,
-  status: 'unknown',
+  status,
   lengthM: lengthOf(copy.document),
   updatedAt: new Date(copy.keptAtMs).toISOString(),
+  isCopy: true,
   demo: copy.demo,
   document: copy.document,
 })
+
+/** More than these would keep a telephone busy; the rest open to their status. */
+const MOST_WORKED_OUT = 60
+
+/** Rows of what this browser keeps, worked out one by one so that the page stays at hand. */
+export async function rowsOfCopies(copies: readonly CrossingCopy[]): Promise<readonly Row[]> {
+  const rows: Row[] = []
+  for (const [place, copy] of copies.entries()) {
+    rows.push(rowOfCopy(copy, place < MOST_WORKED_OUT ? statusNow(copy.document) : 'unknown'))
+    await new Promise((resolve) => setTimeout(resolve))
+  }
+  return rows
+}
 
 /** Small letters without accents, so that "senor" finds "Señor". */
 const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()

@@ -14,6 +14,8 @@ function sentenceOf(state: SaveState): string {
       return state.from === null ? SAVE_BAR.neverSaved : SAVE_BAR.changed(state.from)
     case 'saved':
       return SAVE_BAR.saved(state.version)
+    case 'elsewhere':
+      return state.theirs.deletedAt === null ? SAVE_BAR.elsewhere : SAVE_BAR.deleted
     case 'waiting':
       return state.isKept ? SAVE_BAR.waiting : SAVE_BAR.waitingUnkept
     default:
