@@ -1,6 +1,7 @@
 import './profile.css'
 import { useEffect, useState } from 'preact/hooks'
 import type { CrossingModel } from '../state/crossing-model.ts'
+import { keptHeightPx } from './kept-height.ts'
 
 type LateProfile = typeof import('./profile.tsx')['Profile']
 
@@ -11,5 +12,7 @@ export function ProfilePlace({ model }: { readonly model: CrossingModel }) {
     import('./profile.tsx').then(({ Profile }) => setDrawn(() => Profile))
   }, [])
   if (model.answers.value.state === 'none') return null
-  return <div class="profile-place">{Drawn !== null && <Drawn model={model} />}</div>
+  if (Drawn !== null) return <Drawn model={model} />
+  const heightPx = keptHeightPx()
+  return <div class="panel profile-place" style={heightPx === null ? {} : { minHeight: `${heightPx}px` }} />
 }

@@ -20,12 +20,11 @@ const EXAGGERATIONS = [1, 2, 5, 10]
 type ToolsProps = {
   readonly zoom: number
   readonly onZoom: (zoom: number) => void
-  /** null: chosen by the drawing. */
-  readonly exaggeration: number | null
-  readonly onExaggeration: (times: number | null) => void
   readonly scaleNote: string
   readonly change: ReturnType<typeof useDepthChange>
   readonly say: Say
+  /** On a narrow page: whether all of the drawing is shown. */
+  readonly whole: { readonly isWhole: boolean; readonly onWhole: (isWhole: boolean) => void } | null
 }
 
 function undoWords({ last }: ToolsProps['change'], say: Say): string {
@@ -38,9 +37,9 @@ function undoWords({ last }: ToolsProps['change'], say: Say): string {
   return profileWord('undoTo', say, { what, depth: String(last.former) })
 }
 
-/** Zoom, depth scale and the way back from a drag. */
+/** Zoom and the way back from a drag. */
 export function ProfileTools(props: ToolsProps) {
-  const { zoom, onZoom, exaggeration, onExaggeration, scaleNote, change, say } = props
+  const { zoom, onZoom, scaleNote, change, say, whole } = props
   const word = (key: Parameters<typeof profileWord>[0]) => profileWord(key, say)
   return (
     <>
@@ -67,28 +66,24 @@ export function ProfileTools(props: ToolsProps) {
             +
           </button>
         </fieldset>
-        <label class="profile-choice">
-          <span>{word('exaggeration')}</span>
-          <select
-            value={exaggeration === null ? '' : String(exaggeration)}
-            onChange={({ currentTarget: { value } }) => onExaggeration(value === '' ? null : Number(value))}
-          >
-            <option value="">{word('auto')}</option>
-            {EXAGGERATIONS.map((times) => (
-              <option key={times} value={String(times)}>
-                {times === 1 ? word('sameScale') : profileWord('times', say, { n: String(times) })}
-              </option>
-            ))}
-          </select>
-        </label>
-        <button type="button" class="undo" disabled={change.last === null} onClick={change.undo}>
-          {undoWords(change, say)}
+        <button
+          type="button"
+          aria-label={undoWords(change, say)}
+          title={undoWords(change, say)}
+          disabled={change.last === null}
+          onClick={change.undo}
+        >
+          {word('undoShort')}
         </button>
+        {whole !== null && (
+          <button type="button" aria-expanded={whole.isWhole} onClick={() => whole.onWhole(!whole.isWhole)}>
+            {word(whole.isWhole ? 'sectionOnly' : 'whole')}
+          </button>
+        )}
       </div>
-      <p class="fine" role="status">
+      <p class="unseen" role="status">
         {scaleNote}
       </p>
-      <p class="fine profile-hint">{word('hint')}</p>
     </>
   )
 }
@@ -97,15 +92,38 @@ type ActionsProps = {
   readonly model: CrossingModel
   readonly input: CrossingInput
   readonly plan: Plan
+  /** null: chosen by the drawing. */
   readonly exaggeration: number | null
+  readonly onExaggeration: (times: number | null) => void
   readonly say: Say
 }
 
 /** A drawing kept by itself is as wide as a desk. */
 const FILE_WIDTH_PX = 1200
 
-/** The drawing as a file and on paper. */
-export function ProfileActions({ model, input, plan, exaggeration, say }: ActionsProps) {
+type ScaleProps = Pick<ActionsProps, 'exaggeration' | 'onExaggeration' | 'say'>
+
+function ScaleChoice({ exaggeration, onExaggeration, say }: ScaleProps) {
+  return (
+    <label class="profile-choice">
+      <span>{profileWord('exaggeration', say)}</span>
+      <select
+        value={exaggeration === null ? '' : String(exaggeration)}
+        onChange={({ currentTarget: { value } }) => onExaggeration(value === '' ? null : Number(value))}
+      >
+        <option value="">{profileWord('auto', say)}</option>
+        {EXAGGERATIONS.map((times) => (
+          <option key={times} value={String(times)}>
+            {times === 1 ? profileWord('sameScale', say) : profileWord('times', say, { n: String(times) })}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}
+
+/** The depth scale, the drawing as a file and on paper. */
+export function ProfileActions({ model, input, plan, exaggeration, onExaggeration, say }: ActionsProps) {
   const [sheet, setSheet] = useState<Sheet | null>(null)
   const printButton = useRef<HTMLButtonElement>(null)
   const usual: Sheet = say.system === 'us' ? 'letter' : 'a4'
@@ -116,6 +134,7 @@ export function ProfileActions({ model, input, plan, exaggeration, say }: Action
   }
   return (
     <div class="profile-actions">
+      <ScaleChoice exaggeration={exaggeration} onExaggeration={onExaggeration} say={say} />
       <button type="button" class="quiet" onClick={saveDrawing}>
         {profileWord('save', say)}
       </button>

@@ -1,12 +1,12 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks'
-import { limitedZoom, scrollToKeep, zoomAfterKey, zoomAfterWheel } from './zoom.ts'
+import { FITTED, limitedZoom, scrollToKeep, zoomAfterKey, zoomAfterWheel } from './zoom.ts'
 
 type Props = {
   readonly label: string
   readonly zoom: number
   readonly onZoom: (zoom: number) => void
-  /** Its height when it no longer is as high as the drawing; null: as high as that. */
+  /** Its height when it does not show all of the drawing; null: as high as that. */
   readonly heightPx: number | null
   readonly children: ComponentChildren
 }
@@ -87,7 +87,7 @@ export function ZoomPane({ label, zoom, onZoom, heightPx, children }: Props) {
   return (
     <section
       ref={pane}
-      class={heightPx === null ? 'profile-pane' : 'profile-pane zoomed'}
+      class={`profile-pane${heightPx === null ? '' : ' cut'}${zoom === FITTED ? '' : ' zoomed'}`}
       aria-label={label}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys
       tabIndex={0}
