@@ -38,11 +38,16 @@ const quantity = (kind: Kind, differenceKind = kind) => ({
 const SHORT_S = 7200
 const MINUTE_S = 60
 const FIVE_MINUTES_S = 300
+/** Below this a time is shown in seconds; a whole minute between two longer ones is not. */
+const SECONDS_TO_S = 120
+/** Spelt alike in both languages. */
+const ONE_MINUTE = '1 min'
 /** Times are shown to the minute under two hours, else to five. */
 const time = {
   ...quantity('duration'),
+  by: (differenceS: number) => (differenceS === MINUTE_S ? ONE_MINUTE : shown(differenceS, 'duration')),
   asShown: (timeS: number) => {
-    const stepS = timeS < SHORT_S ? MINUTE_S : FIVE_MINUTES_S
+    const stepS = timeS < SECONDS_TO_S ? 1 : timeS < SHORT_S ? MINUTE_S : FIVE_MINUTES_S
     return Math.round(timeS / stepS) * stepS
   },
 }
