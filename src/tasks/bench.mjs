@@ -1,6 +1,6 @@
 // npm run bench -- [--json FILE]: bundles the measurements in tests/speed and runs them in a fresh process.
 import { spawnSync } from 'node:child_process'
-import { existsSync } from 'node:fs'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { ROOT, requireNode } from './project.mjs'
 
@@ -16,7 +16,25 @@ installMissing({ development: false })
 const { bundle } = await import('./bundle.mjs')
 await bundle(ENTRY, 'dist/bench.mjs')
 const run = spawnSync(process.execPath, [join(ROOT, 'dist/bench.mjs'), ...process.argv.slice(2)], {
+  cwd: ROOT,
   stdio: 'inherit',
   env: { ...process.env, TZ: 'UTC', LANG: 'C', LC_ALL: 'C' },
 })
-process.exit(run.status ?? 130)
+if (run.status !== 0) process.exit(run.status ?? 130)
+
+const { buildAll } = await import('./build.mjs')
+await buildAll({ onlyStale: true })
+process.chdir(ROOT)
+const { pageRows } = await import('../../tests/speed/page-speed.mjs')
+const rows = await pageRows()
+for (const row of rows) {
+  process.stdout.write(
+    `${row.name.padEnd(42)} ${row.value.toFixed(1)} ms   empty page ${row.baseline.toFixed(1)} ms   ratio ${row.ratio.toFixed(1)}\n`,
+  )
+}
+const at = process.argv.indexOf('--json')
+const file = at < 0 ? undefined : process.argv[at + 1]
+if (file !== undefined) {
+  const report = JSON.parse(readFileSync(file, 'utf8'))
+  writeFileSync(file, `${JSON.stringify({ ...report, rows: [...report.rows, ...rows] }, null, 2)}\n`)
+}
