@@ -24,7 +24,6 @@ export const ES_SHELL: typeof EN_SHELL = {
   theme: 'Pantalla',
   themes: { system: 'como el aparato', light: 'clara', dark: 'oscura', sun: 'a pleno sol' },
   settings: 'Unidades, idioma, pantalla',
-  skip: 'Ir al contenido',
   us: 'EE. UU.',
   si: 'SI',
   notFound: 'No hay ninguna página en esta dirección.',

@@ -8,7 +8,7 @@ export type OptionWords = Readonly<
 >
 
 /** What the choices of a crossing file are called on the page, where the plan's own words do not say it as well. */
-export const EN_OPTIONS: OptionWords = {
+const EN_OPTIONS: OptionWords = {
   depthTo: [
     ['centre', '{center|centre} of the bore'],
     ['top', 'top of the pipe'],

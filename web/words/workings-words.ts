@@ -16,7 +16,6 @@ export const EN_SHELL = {
   theme: 'Screen',
   themes: { system: 'as the device', light: 'light', dark: 'dark', sun: 'in the sun' },
   settings: 'Units, language, screen',
-  skip: 'To the content',
   us: 'US',
   si: 'SI',
   notFound: 'There is no page at this address.',
