@@ -20,7 +20,15 @@ type Props = {
   readonly onTakeBack: () => void
 }
 
-type Held = { readonly clientY: number; readonly givenM: number; readonly pxPerMDown: number }
+type Held = {
+  readonly clientY: number
+  readonly givenM: number
+  readonly pxPerMDown: number
+  /** A tap alone leaves the depth as it was typed. */
+  readonly hasMoved: boolean
+}
+/** What a resting finger moves by itself. */
+const STILL_PX = 3
 
 /** A round grip with arrows up and down. */
 const Grip = () => (
@@ -30,34 +38,63 @@ const Grip = () => (
   </svg>
 )
 
-/** A depth of the bore as a slider: by hand, by touch and by key. */
-export function DepthSlider(props: Props) {
-  const { handle, xPx, yPx, widthPx, say, isResting, onWrite, onHold, onTakeBack } = props
+/** What hand and keys do to a depth. */
+function useDepthHold({ handle, pxPerMDown, say, isResting, onWrite, onHold, onTakeBack }: Props) {
   // Measured from where it was taken: the drawing may grow under the hand.
   const held = useRef<Held | null>(null)
+  // A key may come before the plan of the one before: it goes on from what was written.
+  const writtenM = useRef<number | null>(null)
   const [isSpeaking, setSpeaking] = useState(false)
-  const value = handleValue(handle, depthText(handle.givenM, say.system), say)
-  const letGo = () => {
+  const end = () => {
     held.current = null
+    writtenM.current = null
     setSpeaking(false)
+  }
+  const letGo = () => {
+    end()
     onHold(false)
   }
-  const takeBack = () => {
-    if (held.current === null) setSpeaking(false)
-    held.current = null
-    onTakeBack()
-  }
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Escape') return takeBack()
-    const depthM =
-      isResting || event.ctrlKey || event.altKey || event.metaKey
-        ? null
-        : depthAfterKey(event.key, handle, say.system)
+    if (event.key === 'Escape') {
+      end()
+      return onTakeBack()
+    }
+    if (isResting || event.ctrlKey || event.altKey || event.metaKey) return
+    const at = { ...handle, givenM: writtenM.current ?? handle.givenM }
+    const depthM = depthAfterKey(event.key, at, say.system)
     if (depthM === null) return
     event.preventDefault()
+    writtenM.current = depthM
     setSpeaking(true)
     onWrite(depthText(depthM, say.system))
   }
+  const onPointerDown = (event: PointerEvent & { readonly currentTarget: HTMLElement }) => {
+    if (isResting || event.button !== 0 || !event.isPrimary) return
+    event.preventDefault()
+    event.currentTarget.focus({ preventScroll: true })
+    event.currentTarget.setPointerCapture(event.pointerId)
+    held.current = { clientY: event.clientY, givenM: handle.givenM, pxPerMDown, hasMoved: false }
+    writtenM.current = null
+    setSpeaking(true)
+    onHold(true)
+  }
+  const onPointerMove = ({ clientY }: PointerEvent) => {
+    const from = held.current
+    if (from === null || (!from.hasMoved && Math.abs(clientY - from.clientY) < STILL_PX)) return
+    held.current = { ...from, hasMoved: true }
+    onWrite(draggedTo(from, clientY, handle, say.system))
+  }
+  return {
+    isSpeaking,
+    doors: { onKeyDown, onPointerDown, onPointerMove, onLostPointerCapture: letGo, onBlur: letGo },
+  }
+}
+
+/** A depth of the bore as a slider: by hand, by touch and by key. */
+export function DepthSlider(props: Props) {
+  const { handle, xPx, yPx, widthPx, say, isResting } = props
+  const { isSpeaking, doors } = useDepthHold(props)
+  const value = handleValue(handle, depthText(handle.givenM, say.system), say)
   return (
     <div
       class={`depth-slider depth-${handle.end}${isResting ? ' resting' : ''}`}
@@ -71,21 +108,7 @@ export function DepthSlider(props: Props) {
       aria-valuetext={value}
       aria-disabled={isResting}
       style={{ left: `${xPx - widthPx / 2}px`, top: `${yPx}px`, width: `${widthPx}px` }}
-      onKeyDown={onKeyDown}
-      onPointerDown={(event) => {
-        if (isResting || event.button !== 0 || !event.isPrimary) return
-        event.preventDefault()
-        event.currentTarget.focus({ preventScroll: true })
-        event.currentTarget.setPointerCapture(event.pointerId)
-        held.current = { clientY: event.clientY, givenM: handle.givenM, pxPerMDown: props.pxPerMDown }
-        setSpeaking(true)
-        onHold(true)
-      }}
-      onPointerMove={(event) => {
-        if (held.current !== null) onWrite(draggedTo(held.current, event.clientY, handle, say.system))
-      }}
-      onLostPointerCapture={letGo}
-      onBlur={letGo}
+      {...doors}
     >
       <Grip />
       {isSpeaking && (
@@ -97,7 +120,6 @@ export function DepthSlider(props: Props) {
   )
 }
 
-/** Less than a step of the hand leaves the depth as it was typed. */
 function draggedTo(held: Held, clientY: number, handle: DepthHandle, system: UnitSystem): string {
   const wantedM = held.givenM + (clientY - held.clientY) / held.pxPerMDown
   return depthText(snappedDepthM(wantedM, handle, system), system)

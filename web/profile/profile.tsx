@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { CrossingInput } from '../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../shared/core/plan/plan.ts'
 import { drawnUtilities } from '../../shared/drawing/drawn-utility.ts'
-import { longSection } from '../../shared/drawing/long-section.ts'
+import { type LongSection, longSection } from '../../shared/drawing/long-section.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import { say } from '../state/unit-choice.ts'
 import { useBoxWidth } from './box-width.ts'
@@ -55,11 +55,93 @@ type PlannedProps = Props & {
   readonly isFormer: boolean
 }
 
+type Drawing = NonNullable<ReturnType<typeof useDrawing>>
+type LayersProps = Omit<PlannedProps, 'model'> & {
+  readonly drawing: Drawing
+  readonly change: ReturnType<typeof useDepthChange>
+  readonly onHold: (isHeld: boolean) => void
+}
+
+/** The drawing, and over it what can be taken hold of. */
+function Layers({ drawing, input, plan, change, isFormer, onHold }: LayersProps) {
+  const words = say.value
+  const doors = utilityDoors(drawing.utilities, drawing.section, words)
+  const openTapped = (event: MouseEvent & { readonly currentTarget: Element }) => {
+    if (!(event.target instanceof Element)) return
+    const { left, top } = event.currentTarget.getBoundingClientRect()
+    const at = { x: event.clientX - left, y: event.clientY - top }
+    const index = utilityTapped(event.target, at, doors)
+    if (index !== null) openUtility(index)
+  }
+  return (
+    <div class="profile-sheet">
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: keys have buttons of their own, below */}
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the same */}
+      <div class="profile-drawing" onClick={openTapped}>
+        <SvgDrawing tree={drawing.section.tree} />
+      </div>
+      <DepthSliders
+        section={drawing.section}
+        input={input}
+        radiusM={plan.bore.diameterM / 2}
+        change={change}
+        say={words}
+        isFormer={isFormer}
+        onHold={onHold}
+      />
+      <UtilityDoors doors={doors} say={words} />
+    </div>
+  )
+}
+
+type BelowProps = Omit<PlannedProps, 'isFormer'> & {
+  readonly section: LongSection
+  readonly change: ReturnType<typeof useDepthChange>
+  readonly look: Scale & {
+    readonly onZoom: (zoom: number) => void
+    readonly onExaggeration: (times: number | null) => void
+  }
+  /** null: the page is wide enough for all of it. */
+  readonly whole: { readonly isWhole: boolean; readonly onWhole: (isWhole: boolean) => void } | null
+}
+
+/** What is done with the drawing, and its table. On a narrow page, what few need is folded. */
+function Below({ model, input, plan, section, change, look, whole }: BelowProps) {
+  const words = say.value
+  const { zoom, onZoom, exaggeration, onExaggeration } = look
+  const choices = { exaggeration, onExaggeration, say: words }
+  const actions = <ProfileActions model={model} input={input} plan={plan} {...choices} />
+  return (
+    <>
+      {whole?.isWhole === false && <p class="profile-notes">{notesOf(section.tree)}</p>}
+      <div class="profile-row">
+        <ProfileTools
+          zoom={zoom}
+          onZoom={onZoom}
+          scaleNote={section.scaleNote}
+          change={change}
+          say={words}
+          whole={whole}
+        />
+        {whole === null && actions}
+      </div>
+      <p class="fine profile-hint">{profileWord('hint', words)}</p>
+      <ProfileTable table={section.table} say={words} />
+      {whole !== null && (
+        <details class="folded">
+          <summary>{profileWord('more', words)}</summary>
+          {actions}
+        </details>
+      )}
+    </>
+  )
+}
+
 /** A narrower page shows the section alone at first. */
 const NARROW_PX = 640
 
 /** So far down the pane shows the drawing; null: all of it. */
-const shownPx = (isFolded: boolean, zoom: number, drawing: NonNullable<ReturnType<typeof useDrawing>>) => {
+const shownPx = (isFolded: boolean, zoom: number, drawing: Drawing) => {
   if (isFolded) return drawing.sectionPx
   return zoom === FITTED ? null : drawing.fittedHeightPx
 }
@@ -79,24 +161,6 @@ function Planned({ model, input, plan, isFormer }: PlannedProps) {
   const drawing = useDrawing(input, plan, widthPx, { zoom, exaggeration: exaggeration ?? heldScale })
   const words = say.value
   useEffect(() => keepHeight(place.current?.offsetHeight ?? 0), [drawing])
-  const doors = drawing === null ? [] : utilityDoors(drawing.utilities, drawing.section, words)
-  const openTapped = (event: MouseEvent & { readonly currentTarget: Element }) => {
-    if (!(event.target instanceof Element)) return
-    const { left, top } = event.currentTarget.getBoundingClientRect()
-    const at = { x: event.clientX - left, y: event.clientY - top }
-    const index = utilityTapped(event.target, at, doors)
-    if (index !== null) openUtility(index)
-  }
-  const actions = (
-    <ProfileActions
-      model={model}
-      input={input}
-      plan={plan}
-      exaggeration={exaggeration}
-      onExaggeration={setExaggeration}
-      say={words}
-    />
-  )
   return (
     <section ref={place} class="panel profile" aria-label={profileWord('heading', words)}>
       <div ref={box} class={isFormer ? 'profile-box former' : 'profile-box'}>
@@ -107,23 +171,14 @@ function Planned({ model, input, plan, isFormer }: PlannedProps) {
             onZoom={setZoom}
             heightPx={shownPx(isFolded, zoom, drawing)}
           >
-            <div class="profile-sheet">
-              {/* biome-ignore lint/a11y/useKeyWithClickEvents: keys have buttons of their own, below */}
-              {/* biome-ignore lint/a11y/noStaticElementInteractions: the same */}
-              <div class="profile-drawing" onClick={openTapped}>
-                <SvgDrawing tree={drawing.section.tree} />
-              </div>
-              <DepthSliders
-                section={drawing.section}
-                input={input}
-                radiusM={plan.bore.diameterM / 2}
-                change={change}
-                say={words}
-                isFormer={isFormer}
-                onHold={(isHeld) => setHeldScale(isHeld ? drawing.section.exaggeration : null)}
-              />
-              <UtilityDoors doors={doors} say={words} />
-            </div>
+            <Layers
+              drawing={drawing}
+              input={input}
+              plan={plan}
+              change={change}
+              isFormer={isFormer}
+              onHold={(isHeld) => setHeldScale(isHeld ? drawing.section.exaggeration : null)}
+            />
           </ZoomPane>
         )}
         {isFormer && (
@@ -133,28 +188,15 @@ function Planned({ model, input, plan, isFormer }: PlannedProps) {
         )}
       </div>
       {drawing !== null && (
-        <>
-          {isFolded && <p class="profile-notes">{notesOf(drawing.section.tree)}</p>}
-          <div class="profile-row">
-            <ProfileTools
-              zoom={zoom}
-              onZoom={setZoom}
-              scaleNote={drawing.section.scaleNote}
-              change={change}
-              say={words}
-              whole={isNarrow ? { isWhole, onWhole: setWhole } : null}
-            />
-            {!isNarrow && actions}
-          </div>
-          <p class="fine profile-hint">{profileWord('hint', words)}</p>
-          <ProfileTable table={drawing.section.table} say={words} />
-          {isNarrow && (
-            <details class="folded">
-              <summary>{profileWord('more', words)}</summary>
-              {actions}
-            </details>
-          )}
-        </>
+        <Below
+          model={model}
+          input={input}
+          plan={plan}
+          section={drawing.section}
+          change={change}
+          look={{ zoom, onZoom: setZoom, exaggeration, onExaggeration: setExaggeration }}
+          whole={isNarrow ? { isWhole, onWhole: setWhole } : null}
+        />
       )}
     </section>
   )
