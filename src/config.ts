@@ -22,6 +22,8 @@ export type ServerConfig = {
   /** Names it is reached by besides `host` and this machine's own, as behind a proxy. */
   readonly names: readonly string[]
   readonly dataFolder: string
+  /** Where a PostgreSQL database is used instead of the folder; null otherwise. */
+  readonly databaseUrl: string | null
   readonly demo: boolean
   readonly webRoot: string
   readonly demoFolder: string
@@ -54,6 +56,8 @@ export function serverConfig(
       host: options.host ?? unset(environment.UNDERLANE_HOST) ?? DEFAULT_HOST,
       names: (unset(environment.UNDERLANE_NAMES) ?? '').split(/[\s,]+/).filter((name) => name !== ''),
       dataFolder: data === undefined ? join(folders.root, 'data') : resolve(folders.working, data),
+      // A folder named on the command line is meant, whatever the environment says.
+      databaseUrl: options.data === undefined ? (unset(environment.DATABASE_URL) ?? null) : null,
       demo: options.empty !== true,
       webRoot: join(folders.root, 'dist', 'web'),
       demoFolder: join(folders.root, 'src', 'store', 'demo'),

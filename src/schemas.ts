@@ -1,16 +1,19 @@
 import { z } from 'zod'
 import { crossingSchema } from '../shared/contracts/crossing.ts'
 import { checksResult, relationResult } from '../shared/contracts/formula-results.ts'
+import { NOUN_FILES, PLAIN_NOUNS } from '../shared/contracts/noun-files.ts'
 import { planResult } from '../shared/contracts/plan-result.ts'
-import { rateBook } from '../shared/contracts/rate-book.ts'
 import { refusal } from '../shared/contracts/refusal.ts'
+import { NOUNS } from './store/nouns.ts'
 
 const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   'crossing@1': crossingSchema('refuse'),
   'plan@1': planResult,
   'relation@1': relationResult,
   'checks@1': checksResult,
-  'rate-book@1': rateBook,
+  ...Object.fromEntries(
+    PLAIN_NOUNS.map((noun) => [NOUNS[noun].format.replace('underlane/', ''), NOUN_FILES[noun]]),
+  ),
   'refusal@1': refusal,
 }
 

@@ -24,6 +24,7 @@ export type ApiErrorCode =
   | 'not-json'
   | 'precondition-required'
   | 'refused'
+  | 'store-full'
   | 'store-unavailable'
 
 /** The one shape of an error, whatever went wrong. */
@@ -51,7 +52,7 @@ export const mapErrors = (log: (line: string) => void) => (error: Error, c: Cont
   if (error instanceof StoreError) {
     log(`${about}: ${error.message} (${String(error.cause)})`)
     c.header('Retry-After', '5')
-    return refuse(c, 503, 'store-unavailable')
+    return error.code === 'full' ? refuse(c, 507, 'store-full') : refuse(c, 503, 'store-unavailable')
   }
   log(`${about}: ${error.stack ?? String(error)}`)
   return refuse(c, 500, 'internal')

@@ -3,11 +3,12 @@ import { compress } from 'hono/compress'
 import { requestId } from 'hono/request-id'
 import { secureHeaders } from 'hono/secure-headers'
 import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
+import { NOUN_PATHS } from '../store/nouns.ts'
 import type { Stores } from '../store/open-store.ts'
 import { type AppEnv, mapErrors, refuse } from './api-error.ts'
 import { hostRule, ownHostOnly } from './own-host.ts'
 import { aboutRoutes } from './routes/about-routes.ts'
-import { crossingRoutes } from './routes/crossing-routes.ts'
+import { nounRoutes } from './routes/noun-routes.ts'
 import { planRoutes } from './routes/plan-routes.ts'
 import { relationRoutes } from './routes/relation-routes.ts'
 import { schemaRoutes } from './routes/schema-routes.ts'
@@ -46,7 +47,7 @@ const headers = () =>
   })
 
 function apiRoutes({ store, now }: AppDependencies) {
-  return new Hono<AppEnv>()
+  const api = new Hono<AppEnv>()
     .use('*', async (c, next) => {
       await next()
       if (!c.res.headers.has('Cache-Control')) c.header('Cache-Control', 'no-store')
@@ -59,8 +60,8 @@ function apiRoutes({ store, now }: AppDependencies) {
     .route('/plans', planRoutes())
     .route('/schemas', schemaRoutes())
     .route('/relations', relationRoutes())
-    .route('/crossings', crossingRoutes(store.crossings, now))
-    .all('*', (c) => refuse(c, 404, 'not-found'))
+  for (const path of NOUN_PATHS) api.route(`/${path}`, nounRoutes(path, store[path], now))
+  return api.all('*', (c) => refuse(c, 404, 'not-found'))
 }
 
 /** The whole server, built from what it depends on; it opens nothing itself. */

@@ -1,3 +1,6 @@
+import { PLAIN_NOUNS, type PlainNoun } from '../../shared/contracts/noun-files.ts'
+import { NOUNS } from '../store/nouns.ts'
+
 type Schema = Readonly<Record<string, unknown>>
 const ref = (name: string): Schema => ({ $ref: `#/components/schemas/${name}` })
 const json = (schema: Schema) => ({ 'application/json': { schema } })
@@ -19,7 +22,7 @@ const parameter = (
   description,
   schema,
 })
-const ID = parameter('path', 'id', 'UUID of the crossing', { type: 'string', format: 'uuid' })
+const ID = parameter('path', 'id', 'UUID, made by whoever creates it', { type: 'string', format: 'uuid' })
 const LIMIT = parameter('query', 'limit', 'at most so many', {
   type: 'integer',
   minimum: 1,
@@ -43,7 +46,6 @@ const KEY = parameter(
 )
 
 const answer = (description: string, schema: Schema) => ({ description, content: json(schema) })
-const KEPT = answer('the crossing as it is kept; ETag is its version', ref('crossing-kept'))
 const ERRORS: Readonly<Record<number, string>> = {
   400: 'the address, a header or the JSON cannot be read',
   404: 'there is none',
@@ -66,61 +68,102 @@ const LOST_RACE = Object.fromEntries(
 )
 const body = (schema: Schema) => ({ required: true, content: json(schema) })
 
-const crossingPaths = {
-  '/api/crossings': {
-    get: {
-      summary: 'List crossings',
-      parameters: [
-        AFTER,
-        LIMIT,
-        parameter('query', 'removed', 'those that were removed, instead', {
-          type: 'boolean',
-          default: false,
-        }),
-      ],
-      responses: { 200: answer('a page of them', ref('crossing-page')), ...errors(400) },
-    },
-  },
-  '/api/crossings/{id}': {
-    get: {
-      summary: 'One crossing with its result as made at the last save',
-      parameters: [ID],
-      responses: { 200: KEPT, ...errors(404) },
-    },
-    put: {
-      summary: 'Save a crossing: create it under your UUID, or replace the version named in If-Match',
-      description:
-        'The body is the crossing file. One that does not parse is refused; one that parses and has no physical answer is kept without a result, with the reasons.',
-      parameters: [ID, IF_MATCH, KEY],
-      requestBody: body(ref('crossing-1')),
-      responses: {
-        200: KEPT,
-        201: { ...KEPT, description: 'created' },
-        ...errors(400, 404, 413, 415, 422),
-        ...LOST_RACE,
+const BELONGS_TO = parameter('query', 'of', 'those that belong to this id', {
+  type: 'string',
+  format: 'uuid',
+})
+const ON_DAY = parameter('query', 'on', 'those of this day', { type: 'string', format: 'date' })
+const REMOVED = parameter('query', 'removed', 'those that were removed, instead', {
+  type: 'boolean',
+  default: false,
+})
+
+type NounWords = {
+  readonly path: string
+  /** In the middle of a sentence. */
+  readonly plural: string
+  readonly file: string
+  /** First part of the names of what is answered. */
+  readonly answers: 'crossing' | 'document'
+  readonly saving: string
+  readonly result: string
+}
+
+function nounPaths({ path, plural, file, answers, saving, result }: NounWords) {
+  const kept = answer('as it is kept; ETag is its version', ref(`${answers}-kept`))
+  const restoring = { parameters: [ID, { ...IF_MATCH, required: true }, KEY] }
+  return {
+    [`/api/${path}`]: {
+      get: {
+        summary: `List ${plural}`,
+        parameters: [AFTER, LIMIT, BELONGS_TO, ON_DAY, REMOVED],
+        responses: { 200: answer('a page of them', ref(`${answers}-page`)), ...errors(400) },
       },
     },
-    delete: {
-      summary: 'Remove a crossing; it can be restored for 30 days',
-      parameters: [ID, { ...IF_MATCH, required: true }, KEY],
-      responses: { 200: KEPT, ...errors(400, 404, 422), ...LOST_RACE },
+    [`/api/${path}/{id}`]: {
+      get: {
+        summary: `One of the ${plural}${result}`,
+        parameters: [ID],
+        responses: { 200: kept, ...errors(404) },
+      },
+      put: {
+        summary: `Save one of the ${plural}: create it under your UUID, or replace the version named in If-Match`,
+        description: saving,
+        parameters: [ID, IF_MATCH, KEY],
+        requestBody: body(ref(file)),
+        responses: {
+          200: kept,
+          201: { ...kept, description: 'created' },
+          ...errors(400, 404, 413, 415, 422),
+          ...LOST_RACE,
+        },
+      },
+      delete: {
+        summary: `Remove one of the ${plural}; it can be restored for 30 days`,
+        ...restoring,
+        responses: { 200: kept, ...errors(400, 404, 422), ...LOST_RACE },
+      },
     },
-  },
-  '/api/crossings/{id}/restore': {
-    post: {
-      summary: 'Take a removal back',
-      parameters: [ID, { ...IF_MATCH, required: true }, KEY],
-      responses: { 200: KEPT, ...errors(400, 404, 410, 422), ...LOST_RACE },
+    [`/api/${path}/{id}/restore`]: {
+      post: {
+        summary: 'Take a removal back',
+        ...restoring,
+        responses: { 200: kept, ...errors(400, 404, 410, 422), ...LOST_RACE },
+      },
     },
-  },
-  '/api/crossings/{id}/history': {
-    get: {
-      summary: 'Every version, oldest first',
-      parameters: [ID, AFTER, LIMIT],
-      responses: { 200: answer('a page of them', ref('crossing-history')), ...errors(400, 404) },
+    [`/api/${path}/{id}/history`]: {
+      get: {
+        summary: 'Every version, oldest first',
+        parameters: [ID, AFTER, LIMIT],
+        responses: { 200: answer('a page of them', ref(`${answers}-history`)), ...errors(400, 404) },
+      },
     },
-  },
+  }
 }
+
+const crossingPaths = nounPaths({
+  path: 'crossings',
+  plural: 'crossings',
+  file: 'crossing-1',
+  answers: 'crossing',
+  result: ', with its result as made at the last save',
+  saving:
+    'The body is the crossing file. One that does not parse is refused; one that parses and has no physical answer is kept without a result, with the reasons.',
+})
+
+/** A component's name may hold no @. */
+export const fileComponent = (noun: PlainNoun): string =>
+  NOUNS[noun].format.replace('underlane/', '').replace('@', '-')
+
+const plainPaths = (noun: PlainNoun) =>
+  nounPaths({
+    path: noun,
+    plural: noun.replace('-', ' '),
+    file: fileComponent(noun),
+    answers: 'document',
+    result: '',
+    saving: 'Kept as it was sent, once it has been found to be one.',
+  })
 
 /** What can be asked, in the order it is read. */
 export const OPENAPI_PATHS = {
@@ -138,6 +181,7 @@ export const OPENAPI_PATHS = {
     },
   },
   ...crossingPaths,
+  ...Object.fromEntries(PLAIN_NOUNS.flatMap((noun) => Object.entries(plainPaths(noun)))),
   '/api/relations': {
     get: { summary: 'Every formula', responses: { 200: answer('all of them', page({ type: 'object' })) } },
   },
@@ -161,4 +205,4 @@ export const OPENAPI_PATHS = {
       responses: { 200: answer('the schema', { type: 'object' }), ...errors(404) },
     },
   },
-} as const
+}

@@ -6,14 +6,20 @@ import {
   crossingPage,
   keptCrossing,
 } from '../../shared/contracts/kept-crossing.ts'
+import { documentHistory, documentPage, keptDocument } from '../../shared/contracts/kept-document.ts'
+import { PLAIN_NOUNS } from '../../shared/contracts/noun-files.ts'
 import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
 import { jsonSchema } from '../schemas.ts'
-import { OPENAPI_PATHS } from './openapi-paths.ts'
+import { NOUNS } from '../store/nouns.ts'
+import { fileComponent, OPENAPI_PATHS } from './openapi-paths.ts'
 
 const ANSWERS: Readonly<Record<string, z.ZodType>> = {
   'crossing-page': crossingPage,
   'crossing-kept': keptCrossing,
   'crossing-history': crossingHistory,
+  'document-page': documentPage,
+  'document-kept': keptDocument,
+  'document-history': documentHistory,
   error: apiError,
   conflict: changeConflict,
 }
@@ -23,6 +29,7 @@ const PUBLISHED: Readonly<Record<string, string>> = {
   'crossing-1': 'crossing@1',
   'plan-1': 'plan@1',
   'relation-1': 'relation@1',
+  ...Object.fromEntries(PLAIN_NOUNS.map((noun) => [fileComponent(noun), NOUNS[noun].format])),
 }
 
 /** Inside the document a schema is known by its place, not by a name of its own. */

@@ -3,7 +3,8 @@ import { serve as listen, type ServerType } from '@hono/node-server'
 import type { ServerConfig } from '../config.ts'
 import { type OpenStore, openStore } from '../store/open-store.ts'
 import { seedDemo } from '../store/seed-demo.ts'
-import { StoreError, type StoreErrorCode } from '../store/store-error.ts'
+import { StoreError } from '../store/store-error.ts'
+import { storeSentence } from '../store/store-sentence.ts'
 import { buildApp } from './app.ts'
 import { pagesAreBuilt } from './static-pages.ts'
 
@@ -11,20 +12,6 @@ export type Running = { readonly address: string; close(): Promise<void> }
 
 /** Requests under way get this long to finish when the server is asked to end. */
 const LAST_WORDS_MS = 3000
-
-const STORE_SENTENCES: Readonly<Record<StoreErrorCode, (path: string) => string>> = {
-  'cannot-write-folder': (path) =>
-    `Cannot write to ${path}: give another folder with --data DIR, or make this one writable.`,
-  'not-a-store': (path) =>
-    `${path} is not an Underlane store, or is damaged: move it away, or give another folder with --data DIR.`,
-  'made-by-a-newer-version': (path) =>
-    `${path} was made by a newer Underlane: update this one, or give another folder with --data DIR.`,
-  busy: (path) =>
-    `${path} is held by another program: end that one first, or give another folder with --data DIR.`,
-  'migration-failed': (path) =>
-    `${path} could not be brought up to this version and was left as it was: keep a copy and report this.`,
-  unavailable: (path) => `${path} cannot be read or written just now: look at the disk, then start again.`,
-}
 
 function listenSentence(error: Error, { port, host }: ServerConfig): string | null {
   const code = 'code' in error ? String(error.code) : ''
@@ -39,7 +26,7 @@ function listenSentence(error: Error, { port, host }: ServerConfig): string | nu
 
 /** What a person can mend, in one plain sentence; null when it is our own bug. */
 export function startSentence(error: unknown, config: ServerConfig): string | null {
-  if (error instanceof StoreError) return STORE_SENTENCES[error.code](error.path)
+  if (error instanceof StoreError) return storeSentence(error)
   return error instanceof Error ? listenSentence(error, config) : null
 }
 
@@ -68,7 +55,7 @@ function addressOf(server: ServerType, host: string): string {
 
 /** Opens the store, puts the demo in, and listens. Throws what `startSentence` can tell about. */
 export async function startServer(config: ServerConfig, log: (line: string) => void): Promise<Running> {
-  const store = await openStore(config.dataFolder)
+  const store = await openStore(config.dataFolder, config.databaseUrl)
   try {
     if (config.demo) await seedDemo(store, config.demoFolder, new Date())
     const server = await listenOn(config, store, log)
@@ -112,7 +99,9 @@ export async function serveUntilStopped(
   if (!pagesAreBuilt(config.webRoot)) {
     write.err('The pages are not built, so only the API answers: npm start builds them.\n')
   }
-  write.err(`Data in ${config.dataFolder}. Ctrl-C ends it.\n`)
+  write.err(
+    `Data in ${config.databaseUrl === null ? config.dataFolder : 'the database of DATABASE_URL'}. Ctrl-C ends it.\n`,
+  )
   await new Promise<void>((resolve) => {
     process.once('SIGINT', resolve)
     process.once('SIGTERM', resolve)

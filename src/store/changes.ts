@@ -2,7 +2,7 @@ import type { Transaction } from 'kysely'
 import { canonicalJson } from '../canonical-json.ts'
 import type { Act, Changed, Entry, Expected, Noun, Stored } from './noun.ts'
 import { recordRevision, revisionByKey } from './revisions.ts'
-import { STORED, savedColumns, storedFrom } from './rows.ts'
+import { revisionFrom, STORED, savedColumns, storedFrom } from './rows.ts'
 import type { RevisionAction, Tables } from './tables.ts'
 
 /** A removal can be undone for so long. */
@@ -31,10 +31,10 @@ async function rowOf<Document>(
   return row === undefined ? null : storedFrom(row, noun)
 }
 
-const sameText = (text: string | null, document: unknown): boolean =>
-  text === null || document === null
-    ? text === document
-    : canonicalJson(JSON.parse(text)) === canonicalJson(document)
+const sameDocument = (before: unknown, document: unknown): boolean =>
+  before === null || document === null
+    ? before === document
+    : canonicalJson(before) === canonicalJson(document)
 
 /** The change found something else than expected: because it was made before, or because somebody was faster. */
 async function unmade<Document>(
@@ -48,7 +48,9 @@ async function unmade<Document>(
   if (stored === null) return { outcome: 'absent' }
   const before = await revisionByKey(transaction, noun.table, id, act.requestKey)
   if (before === undefined) return { outcome: 'conflict', stored }
-  const isRepeated = before.action === action && (action === 'restore' || sameText(before.document, document))
+  const isRepeated =
+    before.action === action &&
+    (action === 'restore' || sameDocument(revisionFrom(before, noun).document, document))
   return isRepeated ? { outcome: 'same', stored } : { outcome: 'key-reused' }
 }
 
@@ -62,8 +64,8 @@ async function made<Document>(
   const stored = await rowOf(context, id)
   if (stored === null) return { outcome: 'absent' }
   const document = action === 'remove' ? null : JSON.stringify(stored.document)
-  const { version } = stored
-  await recordRevision(transaction, { noun: noun.table, id, version, action, document }, act)
+  const { version, format } = stored
+  await recordRevision(transaction, { noun: noun.table, id, version, format, action, document }, act)
   return { outcome: 'done', stored }
 }
 

@@ -1,12 +1,10 @@
 import type { Kysely } from 'kysely'
 import { type ChangeContext, insertOne, removeOne, replaceOne, restoreOne, tableOf } from './changes.ts'
+import type { Database } from './database.ts'
 import type { Act, Changed, ListRequest, Noun, PageRequest, Store } from './noun.ts'
 import { KeyReused } from './revisions.ts'
 import { LISTED, listedFrom, revisionFrom, STORED, storedFrom } from './rows.ts'
 import type { Tables } from './tables.ts'
-
-/** Tells the world's errors, which the driver throws in its own way, from ours. */
-type WorldError = (error: unknown) => unknown
 
 /** Asks for one more than wanted, which tells whether another page follows. */
 function pageOf<Row, Item, Cursor>(
@@ -33,12 +31,14 @@ function reading<Document>(database: Kysely<Tables>, noun: Noun<Document>) {
       return row === undefined ? null : storedFrom(row, noun)
     },
 
-    async list({ after, limit, removed = false }: ListRequest) {
+    async list({ after, limit, removed = false, belongsTo = null, onDay = null }: ListRequest) {
       let query = database
         .selectFrom(table)
         .select(LISTED)
         .where('deleted_at', removed ? 'is not' : 'is', null)
       if (after !== null) query = query.where('id', '>', after)
+      if (belongsTo !== null) query = query.where('belongs_to', '=', belongsTo)
+      if (onDay !== null) query = query.where('on_day', '=', onDay)
       const rows = await query
         .orderBy('id')
         .limit(limit + 1)
@@ -73,9 +73,8 @@ function reading<Document>(database: Kysely<Tables>, noun: Noun<Document>) {
 
 /** One noun's documents in one table; each change, in one transaction, is also a line of the revision table. */
 export function createDocumentStore<Document>(
-  database: Kysely<Tables>,
+  { queries: database, worldError }: Database,
   noun: Noun<Document>,
-  worldError: WorldError,
 ): Store<Document> {
   const guarded = <Answer>(work: Promise<Answer>): Promise<Answer> =>
     work.catch((error: unknown) => {

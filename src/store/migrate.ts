@@ -1,31 +1,44 @@
-import { type Kysely, type Migration, Migrator } from 'kysely'
+import { type Migration, Migrator } from 'kysely'
+import type { Database, DatabaseKind } from './database.ts'
 import { crossingsAndRevisions } from './migrations/0001-crossings-and-revisions.ts'
 import { resultsAndAppendOnlyHistory } from './migrations/0002-results-and-append-only-history.ts'
+import { chainedHistory } from './migrations/0003-chained-history.ts'
+import { everyNoun } from './migrations/0004-every-noun.ts'
 import { StoreError } from './store-error.ts'
-import type { Tables } from './tables.ts'
 
 /** In order, by name; one that has been released is never changed, only followed by another. */
-const MIGRATIONS: Readonly<Record<string, Migration>> = {
+const migrationsFor = (kind: DatabaseKind): Record<string, Migration> => ({
   '0001-crossings-and-revisions': crossingsAndRevisions,
-  '0002-results-and-append-only-history': resultsAndAppendOnlyHistory,
+  '0002-results-and-append-only-history': resultsAndAppendOnlyHistory(kind),
+  '0003-chained-history': chainedHistory(kind),
+  '0004-every-noun': everyNoun,
+})
+
+export const MIGRATION_NAMES: readonly string[] = Object.keys(migrationsFor('sqlite')).sort()
+
+/** What has been done to a database, in order; nothing yet in a new one. */
+async function migrationsDone({ queries }: Database): Promise<readonly string[]> {
+  const tables = await queries.introspection.getTables({ withInternalKyselyTables: true })
+  if (!tables.some((table) => table.name === 'kysely_migration')) return []
+  const done = await queries
+    .withTables<{ kysely_migration: { name: string } }>()
+    .selectFrom('kysely_migration')
+    .select('name')
+    .orderBy('name')
+    .execute()
+  return done.map((row) => row.name)
 }
 
 /** Brings a store up to this version; a store from a newer one is left untouched. */
-export async function migrate(database: Kysely<Tables>, path: string): Promise<void> {
+export async function migrate(database: Database): Promise<void> {
+  const { queries, kind, place } = database
+  const done = await migrationsDone(database)
+  const unknown = done.find((name) => !MIGRATION_NAMES.includes(name))
+  if (unknown !== undefined) throw new StoreError('made-by-a-newer-version', place, unknown)
   const migrator = new Migrator({
-    db: database,
-    provider: { getMigrations: async () => ({ ...MIGRATIONS }) },
+    db: queries,
+    provider: { getMigrations: async () => migrationsFor(kind) },
   })
-  const tables = await database.introspection.getTables({ withInternalKyselyTables: true })
-  if (tables.some((table) => table.name === 'kysely_migration')) {
-    const done = await database
-      .withTables<{ kysely_migration: { name: string } }>()
-      .selectFrom('kysely_migration')
-      .select('name')
-      .execute()
-    const unknown = done.find((row) => !(row.name in MIGRATIONS))
-    if (unknown) throw new StoreError('made-by-a-newer-version', path, unknown.name)
-  }
   const { error } = await migrator.migrateToLatest()
-  if (error !== undefined) throw new StoreError('migration-failed', path, error)
+  if (error !== undefined) throw new StoreError('migration-failed', place, error)
 }

@@ -62,6 +62,10 @@ export type Page<Item, Cursor = string> = {
 export type PageRequest<Cursor = string> = { readonly after: Cursor | null; readonly limit: number }
 
 export type ListRequest = PageRequest & {
+  /** Only those that belong to this id: the quotes of a job, the logs of a crossing. */
+  readonly belongsTo?: string | null
+  /** Only those of this day, 2026-03-02. */
+  readonly onDay?: string | null
   /** Those that were removed, instead of those that were not. */
   readonly removed?: boolean
 }
@@ -101,6 +105,15 @@ export type Noun<Document> = {
   readonly table: string
   readonly format: string
   readonly nameOf: (document: Document) => string
+  /** What it is listed by besides its id. */
+  readonly keysOf: (document: Document) => {
+    readonly belongsTo: string | null
+    readonly onDay: string | null
+  }
   /** Reads a document back out of its stored text; throws when it is not one, for then the store is damaged. */
   readonly read: (document: unknown) => Document
+  /** From an older format to the next one, by the older's name: documents are brought up to date when they are read. */
+  readonly upgrades: Readonly<Record<string, { readonly format: string; readonly upgrade: Upgrade }>>
 }
+
+export type Upgrade = (older: unknown) => unknown

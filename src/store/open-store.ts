@@ -1,32 +1,49 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
-import { CROSSING, type CrossingDocument } from './crossing-noun.ts'
+import type { Database } from './database.ts'
 import { createDocumentStore } from './document-store.ts'
 import { migrate } from './migrate.ts'
 import type { Store } from './noun.ts'
-import { openSqlite, storeErrorFrom } from './sqlite.ts'
+import { type NamedDocument, NOUN_PATHS, NOUNS, type NounPath } from './nouns.ts'
+import { openPostgres } from './postgres.ts'
+import { openSqlite } from './sqlite.ts'
 import { StoreError } from './store-error.ts'
 
-export type Stores = { readonly crossings: Store<CrossingDocument> }
+export type Stores = Readonly<Record<NounPath, Store<NamedDocument>>>
 export type OpenStore = Stores & { close(): Promise<void> }
 
-/** The stores of one data folder, made and brought up to date when needed. */
-export async function openStore(dataFolder: string): Promise<OpenStore> {
+/** Where a store is: in a folder of this machine, or, once DATABASE_URL says so, in a PostgreSQL database. */
+export type StorePlace = { readonly dataFolder: string; readonly databaseUrl: string | null }
+
+export const storeFile = (dataFolder: string): string => join(dataFolder, 'underlane.sqlite')
+
+/** The database of a place, brought up to date; the embedded one is made when absent. */
+export async function openDatabase({ dataFolder, databaseUrl }: StorePlace): Promise<Database> {
+  if (databaseUrl === null) {
+    try {
+      mkdirSync(dataFolder, { recursive: true })
+    } catch (error) {
+      throw new StoreError('cannot-write-folder', dataFolder, error)
+    }
+  }
+  const database =
+    databaseUrl === null ? await openSqlite(storeFile(dataFolder)) : await openPostgres(databaseUrl)
   try {
-    mkdirSync(dataFolder, { recursive: true })
+    await migrate(database)
+    return database
   } catch (error) {
-    throw new StoreError('cannot-write-folder', dataFolder, error)
+    await database.queries.destroy()
+    throw database.worldError(error)
   }
-  const file = join(dataFolder, 'underlane.sqlite')
-  const database = await openSqlite(file)
-  try {
-    await migrate(database, file)
-  } catch (error) {
-    await database.destroy()
-    throw error
-  }
-  return {
-    crossings: createDocumentStore(database, CROSSING, (error) => storeErrorFrom(error, file)),
-    close: () => database.destroy(),
-  }
+}
+
+export function storesOf(database: Database): Stores {
+  const stores = NOUN_PATHS.map((path) => [path, createDocumentStore(database, NOUNS[path])] as const)
+  return Object.fromEntries(stores) as Stores
+}
+
+/** The stores of one data folder or database. */
+export async function openStore(dataFolder: string, databaseUrl: string | null = null): Promise<OpenStore> {
+  const database = await openDatabase({ dataFolder, databaseUrl })
+  return { ...storesOf(database), close: () => database.queries.destroy() }
 }

@@ -1,8 +1,9 @@
 import type { Transaction } from 'kysely'
+import { CHAIN_START, revisionHash } from './chain.ts'
 import type { Act } from './noun.ts'
 import type { RevisionRow, Tables } from './tables.ts'
 
-type Change = Pick<RevisionRow, 'noun' | 'id' | 'version' | 'action' | 'document'>
+type Change = Pick<RevisionRow, 'noun' | 'id' | 'version' | 'format' | 'action' | 'document'>
 
 /** Thrown to undo a change whose key was used for another one before; caught where the transaction ends. */
 export class KeyReused extends Error {
@@ -33,14 +34,24 @@ export async function recordRevision(
   act: Act,
 ): Promise<void> {
   if (await revisionByKey(transaction, change.noun, change.id, act.requestKey)) throw new KeyReused()
+  // Nobody else writes until this transaction ends, so the last line stays the last.
+  const last = await transaction
+    .selectFrom('revision')
+    .select(['seq', 'hash'])
+    .orderBy('seq', 'desc')
+    .limit(1)
+    .executeTakeFirst()
+  const line = {
+    ...change,
+    seq: (last?.seq ?? 0) + 1,
+    who: act.who,
+    acted_at: act.at.toISOString(),
+    acted_from: act.from,
+    request_key: act.requestKey,
+  }
+  const hash = revisionHash(last?.hash ?? CHAIN_START, line)
   await transaction
     .insertInto('revision')
-    .values({
-      ...change,
-      who: act.who,
-      acted_at: act.at.toISOString(),
-      acted_from: act.from,
-      request_key: act.requestKey,
-    })
+    .values({ ...line, hash })
     .execute()
 }

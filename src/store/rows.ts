@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { Issue, IssueCode } from '../../shared/core/outcome.ts'
 import type { Act, Listed, Made, Noun, Revision, Stored } from './noun.ts'
+import { StoreError } from './store-error.ts'
 import type { FixedColumns, RevisionRow } from './tables.ts'
 
 /** A list leaves the results where they are: they are far longer than the documents. */
@@ -19,6 +20,7 @@ export const LISTED = [
 export const STORED = [...LISTED, 'input_sha256', 'result', 'issues'] as const
 
 type ListedRow = Pick<FixedColumns, (typeof LISTED)[number]>
+type StoredRow = Pick<FixedColumns, (typeof STORED)[number]>
 
 const candidate = z.object({ value: z.string(), means: z.string() })
 const issues: z.ZodType<Issue[]> = z.array(
@@ -33,20 +35,33 @@ const issues: z.ZodType<Issue[]> = z.array(
   }),
 )
 
+/** A stored text as a document of today, by way of every format between. */
+function documentFrom<Document>(text: string, format: string, noun: Noun<Document>): Document {
+  let document: unknown = JSON.parse(text)
+  let at = format
+  for (let left = Object.keys(noun.upgrades).length; at !== noun.format; left--) {
+    const step = noun.upgrades[at]
+    if (step === undefined || left <= 0) throw new StoreError('made-by-a-newer-version', noun.table, at)
+    document = step.upgrade(document)
+    at = step.format
+  }
+  return noun.read(document)
+}
+
 export const listedFrom = <Document>(row: ListedRow, noun: Noun<Document>): Listed<Document> => ({
   id: row.id,
   version: row.version,
-  format: row.format,
+  format: noun.format,
   name: row.name,
   updatedAt: row.updated_at,
   deletedAt: row.deleted_at,
   demo: row.demo === 1,
   status: row.status,
   engine: row.engine,
-  document: noun.read(JSON.parse(row.document)),
+  document: documentFrom(row.document, row.format, noun),
 })
 
-function madeFrom(row: FixedColumns): Made | null {
+function madeFrom(row: StoredRow): Made | null {
   const { engine, input_sha256: inputSha256, status, result } = row
   if (engine === null || inputSha256 === null || status === null) return null
   return {
@@ -58,7 +73,7 @@ function madeFrom(row: FixedColumns): Made | null {
   }
 }
 
-export const storedFrom = <Document>(row: FixedColumns, noun: Noun<Document>): Stored<Document> => ({
+export const storedFrom = <Document>(row: StoredRow, noun: Noun<Document>): Stored<Document> => ({
   ...listedFrom(row, noun),
   made: madeFrom(row),
 })
@@ -70,7 +85,7 @@ export const revisionFrom = <Document>(row: RevisionRow, noun: Noun<Document>): 
   at: row.acted_at,
   from: row.acted_from,
   requestKey: row.request_key,
-  document: row.document === null ? null : noun.read(JSON.parse(row.document)),
+  document: row.document === null ? null : documentFrom(row.document, row.format, noun),
 })
 
 /** What a save writes, new or over what was there. */
@@ -81,7 +96,10 @@ export const savedColumns = <Document>(
   act: Act,
 ) => ({
   format: noun.format,
-  name: noun.nameOf(document),
+  // PostgreSQL keeps no NUL in a text of its own; the document's is escaped.
+  name: noun.nameOf(document).replaceAll('\0', ''),
+  belongs_to: noun.keysOf(document).belongsTo,
+  on_day: noun.keysOf(document).onDay,
   updated_at: act.at.toISOString(),
   document: JSON.stringify(document),
   engine: made?.engine ?? null,

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { planToKeep } from '../plan-to-keep.ts'
-import { CROSSING } from './crossing-noun.ts'
+import { NOUNS } from './nouns.ts'
 import type { Stores } from './open-store.ts'
 
 /** Ids of demo crossings are made from the file's name in this namespace (RFC 9562, version 5), so they never change. */
@@ -29,7 +29,7 @@ export async function seedDemo(stores: Stores, folder: string, at: Date): Promis
     // Once put in, a crossing has a history, removed or not; planning it again would only be slow.
     const known = await stores.crossings.history(id, { after: null, limit: 1 })
     if (known.items.length > 0) continue
-    const document = CROSSING.read(JSON.parse(readFileSync(join(folder, file), 'utf8')))
+    const document = NOUNS.crossings.read(JSON.parse(readFileSync(join(folder, file), 'utf8')))
     const made = planToKeep(document)
     const act = { who: 'demo', at, from: 'seed', requestKey: null }
     await stores.crossings.insert({ id, document, made: made.ok ? made.value : null, demo: true }, act)

@@ -7,7 +7,9 @@ import {
   type SqliteDatabase,
   SqliteDialect,
   SqliteDriver,
+  type TransactionSettings,
 } from 'kysely'
+import type { Database } from './database.ts'
 import { StoreError, type StoreErrorCode } from './store-error.ts'
 import type { Tables } from './tables.ts'
 
@@ -18,6 +20,7 @@ const CODES: Readonly<Record<string, StoreErrorCode>> = {
   SQLITE_NOTADB: 'not-a-store',
   SQLITE_CORRUPT: 'not-a-store',
   SQLITE_BUSY: 'busy',
+  SQLITE_FULL: 'full',
 }
 
 function codeOf(error: unknown): string {
@@ -26,8 +29,21 @@ function codeOf(error: unknown): string {
 
 /** Takes the writer's lock at once: a transaction that reads first cannot wait for a writer that comes between. */
 class ImmediateDriver extends SqliteDriver {
-  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
-    await connection.executeQuery(CompiledQuery.raw('begin immediate'))
+  override async beginTransaction(
+    connection: DatabaseConnection,
+    settings: TransactionSettings = {},
+  ): Promise<void> {
+    const isReading = settings.accessMode === 'read only'
+    await connection.executeQuery(CompiledQuery.raw(isReading ? 'begin' : 'begin immediate'))
+  }
+
+  /** A full disk has ended the transaction already; what is to be told is that, not that there is none to end. */
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    try {
+      await super.rollbackTransaction(connection)
+    } catch (error) {
+      if (!(error instanceof Error && error.message.includes('no transaction is active'))) throw error
+    }
   }
 }
 
@@ -71,22 +87,22 @@ async function patiently(work: () => unknown): Promise<void> {
  * Opens the embedded database, made when absent. What has been acknowledged is on the disk: write-ahead log with a full
  * sync at each commit. The driver is loaded here and not above, so that programs without a store start quickly.
  */
-export async function openSqlite(file: string): Promise<Kysely<Tables>> {
-  const { default: Database } = await import('libsql')
+export async function openSqlite(file: string): Promise<Database> {
+  const { default: Driver } = await import('libsql')
   try {
-    const database = new Database(file)
+    const database = new Driver(file)
     database.pragma(`busy_timeout = ${BUSY_TIMEOUT_MS}`)
     await patiently(() => database.pragma('journal_mode = WAL'))
     database.pragma('synchronous = FULL')
     database.pragma('foreign_keys = ON')
-    return new Kysely<Tables>({ dialect: new StoreDialect(database) })
+    const queries = new Kysely<Tables>({ dialect: new StoreDialect(database) })
+    return { kind: 'sqlite', queries, place: file, worldError: (error) => storeErrorFrom(error, file) }
   } catch (error) {
     throw new StoreError(CODES[codeOf(error)] ?? 'cannot-write-folder', file, error)
   }
 }
 
-/** The driver's own errors as the store's; anything else is a bug and passes through. */
-export function storeErrorFrom(error: unknown, file: string): unknown {
+function storeErrorFrom(error: unknown, file: string): unknown {
   const code = codeOf(error)
   return code.startsWith('SQLITE_') ? new StoreError(CODES[code] ?? 'unavailable', file, error) : error
 }

@@ -5,6 +5,10 @@ export type StoreErrorCode =
   | 'busy'
   | 'migration-failed'
   | 'unavailable'
+  | 'full'
+  | 'not-an-address'
+  | 'not-allowed'
+  | 'no-such-database'
 
 /** The world's fault, not the user's and not ours: the disk, the file, another program. */
 export class StoreError extends Error {

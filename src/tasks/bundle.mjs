@@ -23,8 +23,8 @@ export async function bundle(entry, output) {
       platform: 'node',
       target: 'node20',
       format: 'esm',
-      // libsql carries a native binary and is loaded from node_modules.
-      external: ['libsql'],
+      // The databases' drivers are loaded from node_modules: one carries a native binary, the other looks for one.
+      external: ['libsql', 'pg'],
       banner: { js: REQUIRE_BANNER },
       logLevel: 'silent',
     })

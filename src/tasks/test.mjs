@@ -22,6 +22,7 @@ const inCi = Boolean(process.env.CI) || install
 const { installMissing } = await import('./install-missing.mjs')
 installMissing({ development: true })
 const { findChromium, HOW_TO_GET_CHROMIUM, installChromium } = await import('./find-chromium.mjs')
+const { findPostgres, HOW_TO_GET_POSTGRES, installPostgres } = await import('./find-postgres.mjs')
 
 const total = { passed: 0, failed: 0 }
 const environment = {
@@ -50,15 +51,15 @@ function check(name, ...runs) {
   if (!passed) process.stdout.write(`${name} failed\n`)
 }
 
-/** The browser's path, or null after saying what to do; its absence is a failure only where nobody is there to read. */
-function browser() {
-  const present = findChromium()
+/** Where it is, or null after saying what to do; its absence is a failure only where nobody is there to read. */
+function needed({ find, install: installIt, howToGet }) {
+  const present = find()
   if (present !== null) return present
-  if (inCi && process.getuid?.() === 0 && installChromium()) {
-    const installed = findChromium()
+  if (inCi && process.getuid?.() === 0 && installIt()) {
+    const installed = find()
     if (installed !== null) return installed
   }
-  process.stdout.write(`${HOW_TO_GET_CHROMIUM}\n`)
+  process.stdout.write(`${howToGet}\n`)
   if (inCi) total.failed += 1
   return null
 }
@@ -84,8 +85,10 @@ function countReport(file, exitedWell) {
 
 function suites() {
   process.stdout.write(`\n── suites${slow ? ', the long forms too' : ''}\n`)
-  const chromium = browser()
+  const chromium = needed({ find: findChromium, install: installChromium, howToGet: HOW_TO_GET_CHROMIUM })
   if (chromium !== null) environment.CHROMIUM_PATH = chromium
+  const postgres = needed({ find: findPostgres, install: installPostgres, howToGet: HOW_TO_GET_POSTGRES })
+  if (postgres !== null) environment.POSTGRES_BIN = postgres
   const folder = join(ROOT, '.cache')
   mkdirSync(folder, { recursive: true })
   const report = join(folder, `suites.${process.pid}.json`)

@@ -209,6 +209,7 @@ describe('health and failures', () => {
     const fails = () => Promise.reject(error)
     return buildApp({
       store: {
+        ...store,
         crossings: {
           find: fails,
           list: fails,

@@ -76,8 +76,8 @@ describe('a document store', () => {
     await insert(1)
     await insert(1, 'again')
     const database = await openSqlite(join(folder, 'data', 'underlane.sqlite'))
-    const lines = await database.selectFrom('revision').selectAll().execute()
-    await database.destroy()
+    const lines = await database.queries.selectFrom('revision').selectAll().execute()
+    await database.queries.destroy()
     expect(lines).toHaveLength(1)
     expect(lines[0]).toMatchObject({ noun: 'crossing', version: 1, who: 'Ada', acted_from: '127.0.0.1' })
   })
@@ -145,12 +145,12 @@ describe('a store that cannot be opened says why', () => {
 
   test('a store made by a newer version is left alone', async () => {
     const database = await openSqlite(join(folder, 'data', 'underlane.sqlite'))
-    await database
+    await database.queries
       .withTables<{ kysely_migration: { name: string; timestamp: string } }>()
       .insertInto('kysely_migration')
       .values({ name: '9999-later', timestamp: '2030-01-01' })
       .execute()
-    await database.destroy()
+    await database.queries.destroy()
     expect(await codeOf(join(folder, 'data'))).toBe('made-by-a-newer-version')
   })
 })

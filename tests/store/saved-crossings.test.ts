@@ -212,13 +212,15 @@ test('another noun is a table that looks alike and a line that names it', async 
     table: 'sketch',
     format: 'underlane/sketch@1',
     nameOf: (document) => document.title,
+    keysOf: () => ({ belongsTo: null, onDay: null }),
+    upgrades: {},
     read: (document) => document as { title: string },
   }
-  const sketches = createDocumentStore(database, sketch, (error) => error)
+  const sketches = createDocumentStore(database, sketch)
   await insert('a crossing')
   await sketches.insert({ id: ID, document: { title: 'a sketch' }, made: null, demo: false }, act())
   await sketches.remove({ id: ID, expectedVersion: 1 }, act())
   expect((await sketches.history(ID, { after: null, limit: 9 })).items).toHaveLength(2)
   expect(await store.crossings.find(ID)).toMatchObject({ name: 'a crossing', version: 1 })
-  await database.destroy()
+  await database.queries.destroy()
 })

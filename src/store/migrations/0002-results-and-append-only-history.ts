@@ -1,7 +1,8 @@
 import { type Kysely, type Migration, sql } from 'kysely'
+import type { DatabaseKind } from '../database.ts'
 
 /** Columns of what the engine made of a document, the kind of each change, and a history nobody can rewrite. */
-export const resultsAndAppendOnlyHistory: Migration = {
+export const resultsAndAppendOnlyHistory = (kind: DatabaseKind): Migration => ({
   async up(database: Kysely<unknown>) {
     for (const column of ['engine', 'input_sha256', 'status', 'result', 'issues']) {
       await database.schema.alterTable('crossing').addColumn(column, 'text').execute()
@@ -17,6 +18,8 @@ export const resultsAndAppendOnlyHistory: Migration = {
       .columns(['noun', 'id', 'request_key'])
       .unique()
       .execute()
+    // The next migration makes the table anew, with guards of either kind; no other database was ever left at this one.
+    if (kind !== 'sqlite') return
     await sql`create trigger revision_is_never_updated before update on revision
       begin select raise(abort, 'history is append-only'); end`.execute(database)
     await sql`create trigger revision_is_never_deleted before delete on revision
@@ -29,4 +32,4 @@ export const resultsAndAppendOnlyHistory: Migration = {
       )
       begin select raise(abort, 'history is append-only'); end`.execute(database)
   },
-}
+})

@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
 import { z } from 'zod'
 import type { Issue } from '../../../shared/core/outcome.ts'
-import { planToKeep } from '../../plan-to-keep.ts'
-import { CROSSING, type CrossingDocument } from '../../store/crossing-noun.ts'
+import { documentToKeep } from '../../document-to-keep.ts'
 import type { Store } from '../../store/noun.ts'
+import type { NamedDocument, NounPath } from '../../store/nouns.ts'
 import { actOf } from '../act.ts'
 import { type AppEnv, refuse } from '../api-error.ts'
 import { jsonBody, limitedBody } from '../json-body.ts'
@@ -22,6 +22,15 @@ const notAUuid = (given: string): Issue => ({
   accepted: 'a UUID',
 })
 
+const civilDay = z.iso.date()
+
+const notADay = (given: string): Issue => ({
+  path: 'on',
+  code: 'wrong-type',
+  given: given.slice(0, 64),
+  accepted: 'a day such as 2026-03-02',
+})
+
 const REMOVED = ['true', 'false']
 const notYesOrNo = (given: string): Issue => ({
   path: 'removed',
@@ -30,28 +39,40 @@ const notYesOrNo = (given: string): Issue => ({
   accepted: REMOVED.join(', '),
 })
 
-const readRoutes = (crossings: Store<CrossingDocument>) =>
+/** What a list is asked for by, or what is wrong with how it is asked. */
+function listRequest({ removed = 'false', of, on, ...query }: Readonly<Record<string, string>>) {
+  const asked = pageRequest(query, AFTER_ID)
+  const belongsTo = of === undefined ? null : idOf(of)
+  const issues = [
+    ...(asked.ok ? [] : asked.issues),
+    ...(REMOVED.includes(removed) ? [] : [notYesOrNo(removed)]),
+    ...(of !== undefined && belongsTo === null ? [{ ...notAUuid(of), path: 'of' }] : []),
+    ...(on === undefined || civilDay.safeParse(on).success ? [] : [notADay(on)]),
+  ]
+  if (!asked.ok || issues.length > 0) return { ok: false as const, issues }
+  return {
+    ok: true as const,
+    request: { ...asked.page, removed: removed === 'true', belongsTo, onDay: on ?? null },
+  }
+}
+
+const readRoutes = (kept: Store<NamedDocument>) =>
   new Hono<AppEnv>()
     .get('/', async (c) => {
-      const { removed = 'false', ...query } = c.req.query()
-      const asked = pageRequest(query, AFTER_ID)
-      const issues = [
-        ...(asked.ok ? [] : asked.issues),
-        ...(REMOVED.includes(removed) ? [] : [notYesOrNo(removed)]),
-      ]
-      if (!asked.ok || issues.length > 0) return refuse(c, 400, 'bad-request', issues)
-      return c.json(await crossings.list({ ...asked.page, removed: removed === 'true' }))
+      const asked = listRequest(c.req.query())
+      if (!asked.ok) return refuse(c, 400, 'bad-request', asked.issues)
+      return c.json(await kept.list(asked.request))
     })
     .get('/:id', async (c) => {
       const id = idOf(c.req.param('id'))
-      const found = id === null ? null : await crossings.find(id)
+      const found = id === null ? null : await kept.find(id)
       return found === null ? refuse(c, 404, 'not-found') : answerKept(c, found, 200)
     })
     .get('/:id/history', async (c) => {
       const asked = pageRequest(c.req.query(), AFTER_VERSION)
       if (!asked.ok) return refuse(c, 400, 'bad-request', asked.issues)
       const id = idOf(c.req.param('id'))
-      const page = id === null ? { items: [], next: null } : await crossings.history(id, asked.page)
+      const page = id === null ? { items: [], next: null } : await kept.history(id, asked.page)
       if (page.items.length === 0 && asked.page.after === null) return refuse(c, 404, 'not-found')
       // Addresses and request keys are for whoever runs the server.
       const items = page.items.map(({ version, action, who, at, document }) => ({
@@ -64,7 +85,7 @@ const readRoutes = (crossings: Store<CrossingDocument>) =>
       return c.json({ items, next: page.next })
     })
 
-const changeRoutes = (crossings: Store<CrossingDocument>, now: () => Date) =>
+const changeRoutes = (path: NounPath, kept: Store<NamedDocument>, now: () => Date) =>
   new Hono<AppEnv>()
     .put('/:id', limitedBody(), async (c) => {
       const id = idOf(c.req.param('id'))
@@ -73,14 +94,14 @@ const changeRoutes = (crossings: Store<CrossingDocument>, now: () => Date) =>
       if (!body.ok) return body.answer
       const how = actOf(c, now())
       if (!how.ok) return refuse(c, 400, 'bad-request', how.issues)
-      const kept = planToKeep(body.value)
-      if (!kept.ok) return refuse(c, 422, 'refused', kept.issues)
+      const parsed = documentToKeep(path, body.value)
+      if (!parsed.ok) return refuse(c, 422, 'refused', parsed.issues)
       const { act, expectedVersion } = how.asked
-      const entry = { id, document: CROSSING.read(body.value), made: kept.value }
+      const entry = { id, ...parsed.value }
       const changed =
         expectedVersion === null
-          ? await crossings.insert({ ...entry, demo: false }, act)
-          : await crossings.replace({ ...entry, expectedVersion }, act)
+          ? await kept.insert({ ...entry, demo: false }, act)
+          : await kept.replace({ ...entry, expectedVersion }, act)
       return answerChange(c, changed, { expectedVersion, doneStatus: expectedVersion === null ? 201 : 200 })
     })
     .delete('/:id', async (c) => {
@@ -90,7 +111,7 @@ const changeRoutes = (crossings: Store<CrossingDocument>, now: () => Date) =>
       const { act, expectedVersion } = how.asked
       if (id === null) return refuse(c, 404, 'not-found')
       if (expectedVersion === null) return versionWanted(c)
-      const changed = await crossings.remove({ id, expectedVersion }, act)
+      const changed = await kept.remove({ id, expectedVersion }, act)
       return answerChange(c, changed, { expectedVersion, doneStatus: 200 })
     })
     .post('/:id/restore', async (c) => {
@@ -100,10 +121,10 @@ const changeRoutes = (crossings: Store<CrossingDocument>, now: () => Date) =>
       const { act, expectedVersion } = how.asked
       if (id === null) return refuse(c, 404, 'not-found')
       if (expectedVersion === null) return versionWanted(c)
-      const changed = await crossings.restore({ id, expectedVersion }, act)
+      const changed = await kept.restore({ id, expectedVersion }, act)
       return answerChange(c, changed, { expectedVersion, doneStatus: 200 })
     })
 
-/** Crossings as they are kept: read by anyone, changed only from the version last seen. */
-export const crossingRoutes = (crossings: Store<CrossingDocument>, now: () => Date) =>
-  new Hono<AppEnv>().route('/', readRoutes(crossings)).route('/', changeRoutes(crossings, now))
+/** The documents of one noun as they are kept: read by anyone, changed only from the version last seen. */
+export const nounRoutes = (path: NounPath, kept: Store<NamedDocument>, now: () => Date) =>
+  new Hono<AppEnv>().route('/', readRoutes(kept)).route('/', changeRoutes(path, kept, now))

@@ -1,0 +1,13 @@
+import { z } from 'zod'
+import { day, idOf, nounFile } from './noun-parts.ts'
+import { choice, quantity } from './quantity-field.ts'
+
+/** What happened while one shot was bored. */
+export const boreLogFile = nounFile('underlane/bore-log@1', {
+  crossing: idOf('the crossing'),
+  on: day,
+  shot: z.number().int().min(1).max(60).optional(),
+  outcome: choice(['arrived', 'stopped', 'given-up']).optional(),
+  length: quantity('length', 'refuse', { min: 0, max: 1000 }).optional(),
+  hammerTime: quantity('duration', 'refuse', { min: 0, max: 1e6 }).optional(),
+})

@@ -1,0 +1,9 @@
+import { z } from 'zod'
+import { day, idOf, nounFile } from './noun-parts.ts'
+
+/** One crew's day: which crossings, in which order. */
+export const dayFile = nounFile('underlane/day@1', {
+  on: day,
+  crew: idOf('the crew').optional(),
+  crossings: z.array(idOf('a crossing')).max(60).optional(),
+})
