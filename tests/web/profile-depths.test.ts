@@ -97,6 +97,8 @@ describe('zoom', () => {
   test('the place under the pointer stays there', () => {
     // 300 px into a drawing, seen at 100 px: twice as large it is at 600, still seen at 100.
     expect(scrollToKeep(200, 100, 2)).toBe(500)
+    // With 80 px over it that do not grow: 220 px below them, then 440.
+    expect(scrollToKeep(200, 100, 2, 80)).toBe(420)
   })
 })
 

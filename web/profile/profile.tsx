@@ -146,6 +146,9 @@ const shownPx = (isFolded: boolean, zoom: number, drawing: Drawing) => {
   return zoom === FITTED ? null : drawing.fittedHeightPx
 }
 
+/** How far down the middle of the bore is. */
+const boreYPx = ({ frame, line }: LongSection): number => frame.y(line.axisLevelM(line.lengthM / 2))
+
 function Planned({ model, input, plan, isFormer }: PlannedProps) {
   const place = useRef<HTMLElement>(null)
   const box = useRef<HTMLDivElement>(null)
@@ -170,6 +173,8 @@ function Planned({ model, input, plan, isFormer }: PlannedProps) {
             zoom={zoom}
             onZoom={setZoom}
             heightPx={shownPx(isFolded, zoom, drawing)}
+            groundPx={drawing.section.frame.topPx}
+            borePx={boreYPx(drawing.section)}
           >
             <Layers
               drawing={drawing}

@@ -9,6 +9,9 @@ type Props = {
   readonly onZoom: (zoom: number) => void
   /** Its height when it does not show all of the drawing; null: as high as that. */
   readonly heightPx: number | null
+  /** Where the ground is on the drawing, and where the bore: that is what stays in view. */
+  readonly groundPx: number
+  readonly borePx: number
   readonly children: ComponentChildren
 }
 
@@ -18,24 +21,26 @@ type At = { readonly x: number; readonly y: number }
  * A drawing that can be larger than its place: plus, minus and 0, the wheel with ctrl, two fingers. The browser itself
  * moves it, by arrows, wheel and finger.
  */
-export function ZoomPane({ label, zoom, onZoom, heightPx, children }: Props) {
+export function ZoomPane({ label, zoom, onZoom, heightPx, groundPx, borePx, children }: Props) {
   const pane = useRef<HTMLDivElement>(null)
-  const drawnAt = useRef(zoom)
+  const drawn = useRef({ zoom, borePx })
   const keptPoint = useRef<At | null>(null)
 
   useLayoutEffect(() => {
     const view = pane.current
-    if (view === null || drawnAt.current === zoom) return
-    const times = zoom / drawnAt.current
-    const point = keptPoint.current ?? { x: view.clientWidth / 2, y: view.clientHeight / 2 }
+    const before = drawn.current
+    drawn.current = { zoom, borePx }
+    if (view === null || before.zoom === zoom) return
+    const times = zoom / before.zoom
+    const bore = Math.min(Math.max(before.borePx - view.scrollTop, 0), view.clientHeight)
+    const point = keptPoint.current ?? { x: view.clientWidth / 2, y: bore }
+    keptPoint.current = null
     view.scrollTo({
       left: scrollToKeep(view.scrollLeft, point.x, times),
-      top: scrollToKeep(view.scrollTop, point.y, times),
+      top: scrollToKeep(view.scrollTop, point.y, times, groundPx),
       behavior: 'instant',
     })
-    drawnAt.current = zoom
-    keptPoint.current = null
-  }, [zoom])
+  }, [zoom, groundPx, borePx])
 
   useZoomGestures(pane, zoom, (next, clientX, clientY) => {
     const box = pane.current?.getBoundingClientRect()

@@ -20,6 +20,13 @@ export function zoomAfterKey(key: string, zoom: number): number | null {
 export const zoomAfterWheel = (deltaY: number, zoom: number): number =>
   limitedZoom(zoom * STEP ** Math.max(-1, Math.min(1, -deltaY / 100)))
 
-/** Where to scroll so that the same place stays under the same point of the view. */
-export const scrollToKeep = (scrolledPx: number, pointPx: number, timesLarger: number): number =>
-  (scrolledPx + pointPx) * timesLarger - pointPx
+/**
+ * Where to scroll so that the same place stays under the same point of the view. What lies before `originPx` keeps its
+ * size: the words over the ground.
+ */
+export const scrollToKeep = (
+  scrolledPx: number,
+  pointPx: number,
+  timesLarger: number,
+  originPx = 0,
+): number => originPx + (scrolledPx + pointPx - originPx) * timesLarger - pointPx
