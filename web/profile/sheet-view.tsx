@@ -8,7 +8,7 @@ import type { Say } from '../../shared/text/language.ts'
 import { profileWord } from './profile-words.ts'
 import { SvgDrawing } from './svg-node.tsx'
 
-export type SheetWanted = {
+type SheetWanted = {
   readonly input: CrossingInput
   readonly plan: Plan
   readonly sheet: Sheet

@@ -7,7 +7,7 @@ import { focusField } from '../fields/focus-field.ts'
 import { profileWord } from './profile-words.ts'
 
 /** A line crossed, where it stands on the drawing. */
-export type UtilityDoor = {
+type UtilityDoor = {
   readonly index: number
   readonly name: string
   readonly xPx: number

@@ -17,6 +17,14 @@ type Props = {
 
 type At = { readonly x: number; readonly y: number }
 
+/** What stays at its height when no pointer says: the ground, while the bore is still seen below it; then the bore. */
+function keptHeightOf(view: HTMLElement, borePx: number, groundPx: number, times: number): number {
+  const ground = groundPx - view.scrollTop
+  const boreAfter = ground + (borePx - groundPx) * times
+  if (ground >= 0 && boreAfter < view.clientHeight * 0.9) return ground
+  return Math.min(Math.max(borePx - view.scrollTop, 0), view.clientHeight)
+}
+
 /**
  * A drawing that can be larger than its place: plus, minus and 0, the wheel with ctrl, two fingers. The browser itself
  * moves it, by arrows, wheel and finger.
@@ -32,8 +40,8 @@ export function ZoomPane({ label, zoom, onZoom, heightPx, groundPx, borePx, chil
     drawn.current = { zoom, borePx }
     if (view === null || before.zoom === zoom) return
     const times = zoom / before.zoom
-    const bore = Math.min(Math.max(before.borePx - view.scrollTop, 0), view.clientHeight)
-    const point = keptPoint.current ?? { x: view.clientWidth / 2, y: bore }
+    const y = keptHeightOf(view, before.borePx, groundPx, times)
+    const point = keptPoint.current ?? { x: view.clientWidth / 2, y }
     keptPoint.current = null
     view.scrollTo({
       left: scrollToKeep(view.scrollLeft, point.x, times),
