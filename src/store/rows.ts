@@ -36,7 +36,7 @@ const issues: z.ZodType<Issue[]> = z.array(
 )
 
 /** A stored text as a document of today, by way of every format between. */
-function documentFrom<Document>(text: string, format: string, noun: Noun<Document>): Document {
+export function documentFrom<Document>(text: string, format: string, noun: Noun<Document>): Document {
   let document: unknown = JSON.parse(text)
   let at = format
   for (let left = Object.keys(noun.upgrades).length; at !== noun.format; left--) {

@@ -1,21 +1,22 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { mkdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { build } from 'esbuild'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { openStore } from '../../src/store/open-store.ts'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { verifyHistory } from '../../src/store/audit.ts'
+import { openDatabase, type StorePlace, storeFile } from '../../src/store/open-store.ts'
+import { DATABASES, openAt, type Places } from '../support/store-places.ts'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 // Inside the project, where the driver with its native part is found.
 const WRITER = join(ROOT, 'dist', `store-writer-${process.pid}.mjs`)
-const KILLS = [1, 2, 3]
+const SLOW = process.env.UNDERLANE_SLOW === '1'
+const KILLS: Readonly<Record<string, number>> = SLOW ? { SQLite: 50, PostgreSQL: 25 } : {}
+const FEW_KILLS = 3
 const ENOUGH_LINES = 120
 
-let folder: string
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'underlane-kill-'))
   mkdirSync(join(ROOT, 'dist'), { recursive: true })
   await build({
     entryPoints: [join(ROOT, 'tests', 'store', 'store-writer.ts')],
@@ -24,18 +25,16 @@ beforeAll(async () => {
     platform: 'node',
     target: 'node20',
     format: 'esm',
-    external: ['libsql'],
+    external: ['libsql', 'pg'],
     logLevel: 'silent',
   })
 })
-afterAll(() => {
-  rmSync(WRITER, { force: true })
-  rmSync(folder, { recursive: true, force: true })
-})
+afterAll(() => rmSync(WRITER, { force: true }))
 
 /** Starts the writer, kills it after enough acknowledged changes, and gives those. */
-async function killedAfter(lines: number, first: number, data = folder): Promise<string[]> {
-  const child: ChildProcess = spawn(process.execPath, [WRITER, data, String(first)], {
+async function killedAfter(lines: number, first: number, place: StorePlace): Promise<string[]> {
+  const address = place.databaseUrl === null ? [] : [place.databaseUrl]
+  const child: ChildProcess = spawn(process.execPath, [WRITER, place.dataFolder, String(first), ...address], {
     stdio: ['ignore', 'pipe', 'inherit'],
   })
   const { stdout } = child
@@ -50,38 +49,62 @@ async function killedAfter(lines: number, first: number, data = folder): Promise
   return said.split('\n').slice(0, -1)
 }
 
-test.each(KILLS)(
-  'killed while it writes, time %i: what was acknowledged is there, and the file is sound',
-  async (kill) => {
-    const acknowledged = await killedAfter(ENOUGH_LINES + kill, kill * 100_000)
-    expect(acknowledged.length).toBeGreaterThanOrEqual(ENOUGH_LINES)
-    const store = await openStore(folder)
-    const lost: string[] = []
-    for (const line of acknowledged) {
-      const [id = '', version] = line.split(' ')
-      const found = await store.crossings.find(id)
-      const history = await store.crossings.history(id, { after: null, limit: 10 })
-      // The history and the document are one change: never one without the other.
-      if (found === null || found.version < Number(version) || history.items.length !== found.version)
-        lost.push(line)
-    }
-    await store.close()
-    expect(lost).toEqual([])
-    const { default: Database } = await import('libsql')
-    const raw = new Database(join(folder, 'underlane.sqlite'))
-    expect(raw.prepare('pragma integrity_check').get()).toMatchObject({ integrity_check: 'ok' })
-    raw.close()
-  },
-)
-
-test('two programs that make one store at once, and write to it, wait for each other', async () => {
-  const fresh = join(folder, 'fresh')
-  const both = await Promise.all([killedAfter(60, 1, fresh), killedAfter(60, 100_000, fresh)])
-  expect(both.flat().length).toBeGreaterThanOrEqual(120)
-  const store = await openStore(fresh)
-  for (const line of both.flat()) {
+async function lostOf(acknowledged: readonly string[], place: StorePlace): Promise<string[]> {
+  const store = await openAt(place)
+  const lost: string[] = []
+  for (const line of acknowledged) {
     const [id = '', version] = line.split(' ')
-    expect((await store.crossings.find(id))?.version).toBeGreaterThanOrEqual(Number(version))
+    const found = await store.crossings.find(id)
+    const history = await store.crossings.history(id, { after: null, limit: 10 })
+    // The history and the document are one change: never one without the other.
+    if (found === null || found.version < Number(version) || history.items.length !== found.version)
+      lost.push(line)
   }
   await store.close()
+  return lost
+}
+
+async function brokenIn(place: StorePlace): Promise<unknown> {
+  const database = await openDatabase(place)
+  const { broken } = await verifyHistory(database)
+  await database.queries.destroy()
+  return broken
+}
+
+async function expectSoundFile(dataFolder: string): Promise<void> {
+  const { default: Driver } = await import('libsql')
+  const raw = new Driver(storeFile(dataFolder))
+  expect(raw.prepare('pragma integrity_check').get()).toMatchObject({ integrity_check: 'ok' })
+  raw.close()
+}
+
+describe.each(DATABASES)('on %s', (name, makePlaces) => {
+  let places: Places
+  let place: StorePlace
+  beforeAll(async () => {
+    places = await makePlaces()
+    place = await places.fresh()
+  }, 60_000)
+  afterAll(() => places.end())
+
+  const kills = Array.from({ length: KILLS[name] ?? FEW_KILLS }, (_, at) => at + 1)
+  test.each(kills)(
+    'killed while it writes, time %i: what was acknowledged is there, and the chain is whole',
+    async (kill) => {
+      const acknowledged = await killedAfter(ENOUGH_LINES + kill, kill * 100_000, place)
+      expect(acknowledged.length).toBeGreaterThanOrEqual(ENOUGH_LINES)
+      await places.crash()
+      expect(await lostOf(acknowledged, place)).toEqual([])
+      expect(await brokenIn(place)).toBeNull()
+      if (place.databaseUrl === null) await expectSoundFile(place.dataFolder)
+    },
+  )
+
+  test('two programs that make one store at once, and write to it, wait for each other', async () => {
+    const fresh = await places.fresh()
+    const both = await Promise.all([killedAfter(60, 1, fresh), killedAfter(60, 100_000, fresh)])
+    expect(both.flat().length).toBeGreaterThanOrEqual(120)
+    expect(await lostOf(both.flat(), fresh)).toEqual([])
+    expect(await brokenIn(fresh)).toBeNull()
+  })
 })

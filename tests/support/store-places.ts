@@ -2,11 +2,13 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type OpenStore, openDatabase, openStore, type StorePlace } from '../../src/store/open-store.ts'
-import { POSTGRES_BIN, type PostgresServer, startPostgres } from './postgres-server.ts'
+import { POSTGRES_BIN, startPostgres } from './postgres-server.ts'
 
 export type Places = {
   /** A new, empty one. */
   fresh(): Promise<StorePlace>
+  /** Ends the database's own program without a goodbye and starts it again; the embedded one has none. */
+  crash(): Promise<void>
   end(): Promise<void>
 }
 
@@ -29,21 +31,26 @@ async function sqlitePlaces(): Promise<Places> {
   let used = 0
   return {
     fresh: async () => ({ dataFolder: join(folder, String(++used)), databaseUrl: null }),
+    crash: async () => undefined,
     end: async () => rmSync(folder, { recursive: true, force: true }),
   }
 }
 
-async function postgresPlaces(bin: string): Promise<Places & { readonly server: PostgresServer }> {
+async function postgresPlaces(bin: string): Promise<Places> {
   const server = await startPostgres(bin)
   return {
-    server,
     fresh: async () => ({ dataFolder: '/nowhere', databaseUrl: await server.fresh() }),
+    crash: async () => {
+      await server.crash()
+      await server.start()
+    },
     end: () => server.stop(),
   }
 }
 
+type Named = readonly [string, () => Promise<Places>]
+const POSTGRES: readonly Named[] =
+  POSTGRES_BIN === null ? [] : [['PostgreSQL', postgresPlaces.bind(null, POSTGRES_BIN)]]
+
 /** Both databases where both are installed; the task that runs the suites says so when one is not. */
-export const DATABASES: readonly (readonly [string, () => Promise<Places>])[] = [
-  ['SQLite', sqlitePlaces],
-  ...(POSTGRES_BIN === null ? [] : [['PostgreSQL', () => postgresPlaces(POSTGRES_BIN)] as const]),
-]
+export const DATABASES: readonly Named[] = [['SQLite', sqlitePlaces], ...POSTGRES]
