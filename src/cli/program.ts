@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander'
 import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
+import { addAudit } from './commands/audit.ts'
 import { addChecks } from './commands/checks.ts'
 import { addPlan } from './commands/plan.ts'
 import { addRelation } from './commands/relation.ts'
@@ -30,6 +31,7 @@ export async function runProgram(args: readonly string[], io: Io): Promise<ExitC
   addChecks(program, io, end)
   addSchema(program, io, end)
   addServe(program, io, end)
+  addAudit(program, io, end)
   try {
     await program.parseAsync([...args], { from: 'user' })
     return code

@@ -1,7 +1,10 @@
 import { runProgram } from '../../src/cli/program.ts'
 
 /** Runs one command line inside the test and gives back all it said. */
-export async function run(args: readonly string[], world: { stdin?: string; workingFolder?: string } = {}) {
+export async function run(
+  args: readonly string[],
+  world: { stdin?: string; workingFolder?: string; environment?: Record<string, string> } = {},
+) {
   let stdout = ''
   let stderr = ''
   const code = await runProgram(args, {
@@ -12,7 +15,7 @@ export async function run(args: readonly string[], world: { stdin?: string; work
       stderr += text
     },
     readStdin: async () => world.stdin ?? '',
-    environment: {},
+    environment: world.environment ?? {},
     workingFolder: world.workingFolder ?? '/',
   })
   return { code, stdout, stderr }

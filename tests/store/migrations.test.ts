@@ -4,7 +4,8 @@ import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { serverConfig } from '../../src/config.ts'
 import { startSentence } from '../../src/server/serve.ts'
-import { openStore } from '../../src/store/open-store.ts'
+import { verifyHistory } from '../../src/store/audit.ts'
+import { openDatabase, openStore } from '../../src/store/open-store.ts'
 
 const FIXTURES = new URL('../fixtures/', import.meta.url)
 const MIGRATIONS = new URL('../../src/store/migrations/', import.meta.url)
@@ -82,7 +83,28 @@ test('a store of a newer version is refused in a sentence that says what to do',
   expect(startSentence(error, found.config)).toMatch(/newer Underlane: update this one/)
 })
 
+const NUMBERS = readdirSync(MIGRATIONS)
+  .map((name) => Number(name.slice(0, 4)))
+  .sort((a, b) => a - b)
+
 test('migrations are numbered without a gap', () => {
-  const numbers = readdirSync(MIGRATIONS).map((name) => Number(name.slice(0, 4)))
-  expect(numbers.sort((a, b) => a - b)).toEqual(numbers.map((_, at) => at + 1))
+  expect(NUMBERS).toEqual(NUMBERS.map((_, at) => at + 1))
 })
+
+test.each(NUMBERS.slice(0, -1))(
+  'a store as version %i left it is kept, opens, has one whole chain and takes more',
+  async (version) => {
+    await runScript(readFileSync(new URL(`store-version-${version}.sql`, FIXTURES), 'utf8'))
+    const store = await openStore(folder)
+    const { items } = await store.crossings.list({ after: null, limit: 10 })
+    expect(items[0]).toMatchObject({ id: FIRST, document: { line: { length: '42 ft' } } })
+    const job = { id: FIRST, document: { name: 'a job' }, made: null, demo: false }
+    expect((await store.jobs.insert(job, ACT)).outcome).toBe('done')
+    await store.close()
+    const database = await openDatabase({ dataFolder: folder, databaseUrl: null })
+    const { end, broken } = await verifyHistory(database)
+    await database.queries.destroy()
+    expect(broken).toBeNull()
+    expect(end.seq).toBe(version === 1 ? 3 : 4)
+  },
+)
