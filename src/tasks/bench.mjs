@@ -25,7 +25,7 @@ if (run.status !== 0) process.exit(run.status ?? 130)
 const { buildAll } = await import('./build.mjs')
 await buildAll({ onlyStale: true })
 process.chdir(ROOT)
-const { pageRows } = await import('../../tests/speed/page-speed.mjs')
+const { pageRows } = await import('./page-speed.mjs')
 const rows = await pageRows()
 for (const row of rows) {
   process.stdout.write(

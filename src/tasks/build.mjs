@@ -10,6 +10,8 @@ import { ROOT, requireNode } from './project.mjs'
 const WEB_PAGE = 'dist/web/index.html'
 
 async function buildWeb() {
+  // A test runner's own NODE_ENV would bring the pages' development modules into what users get.
+  process.env.NODE_ENV = 'production'
   const { build } = await import('vite')
   const started = new Date()
   const target = join(ROOT, 'dist/web')
