@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander'
 import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
 import { addAudit } from './commands/audit.ts'
+import { addBackup, addRestore } from './commands/backup.ts'
 import { addChecks } from './commands/checks.ts'
 import { addPlan } from './commands/plan.ts'
 import { addRelation } from './commands/relation.ts'
@@ -31,6 +32,8 @@ export async function runProgram(args: readonly string[], io: Io): Promise<ExitC
   addChecks(program, io, end)
   addSchema(program, io, end)
   addServe(program, io, end)
+  addBackup(program, io, end)
+  addRestore(program, io, end)
   addAudit(program, io, end)
   try {
     await program.parseAsync([...args], { from: 'user' })

@@ -1,5 +1,6 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
+import { type Contents, createContents } from './contents.ts'
 import type { Database } from './database.ts'
 import { createDocumentStore } from './document-store.ts'
 import { migrate } from './migrate.ts'
@@ -9,7 +10,7 @@ import { openPostgres } from './postgres.ts'
 import { openSqlite } from './sqlite.ts'
 import { StoreError } from './store-error.ts'
 
-export type Stores = Readonly<Record<NounPath, Store<NamedDocument>>>
+export type Stores = Readonly<Record<NounPath, Store<NamedDocument>>> & { readonly contents: Contents }
 export type OpenStore = Stores & { close(): Promise<void> }
 
 /** Where a store is: in a folder of this machine, or, once DATABASE_URL says so, in a PostgreSQL database. */
@@ -39,7 +40,8 @@ export async function openDatabase({ dataFolder, databaseUrl }: StorePlace): Pro
 
 export function storesOf(database: Database): Stores {
   const stores = NOUN_PATHS.map((path) => [path, createDocumentStore(database, NOUNS[path])] as const)
-  return Object.fromEntries(stores) as Stores
+  const byPath = Object.fromEntries(stores) as Record<NounPath, Store<NamedDocument>>
+  return { ...byPath, contents: createContents(database) }
 }
 
 /** The stores of one data folder or database. */

@@ -1,0 +1,24 @@
+export type BackupErrorCode = 'cannot-read' | 'cannot-write' | 'foreign' | 'damaged' | 'newer' | 'not-empty'
+
+const SENTENCES: Readonly<Record<BackupErrorCode, (place: string) => string>> = {
+  'cannot-read': (place) => `${place} cannot be read: look at its name and who may read it.`,
+  'cannot-write': (place) => `${place} cannot be written: give another file, or make room.`,
+  foreign: (place) => `${place} is not a backup of Underlane. Nothing was changed.`,
+  damaged: (place) => `${place} is damaged: take another copy of it. Nothing was changed.`,
+  newer: (place) => `${place} was made by a newer Underlane: update this one first. Nothing was changed.`,
+  'not-empty': (place) =>
+    `${place} has data already: restore into an empty folder (--data DIR) or an empty database. Nothing was changed.`,
+}
+
+/** A backup that cannot be made or taken back; the world's fault, and said before anything is changed. */
+export class BackupError extends Error {
+  override readonly name = 'BackupError'
+  readonly code: BackupErrorCode
+  readonly sentence: string
+
+  constructor(code: BackupErrorCode, place: string, cause: unknown) {
+    super(`${code}: ${place}`, { cause })
+    this.code = code
+    this.sentence = SENTENCES[code](place)
+  }
+}
