@@ -48,6 +48,7 @@ async function worksAlone(page: Page): Promise<void> {
   await note(page).getByText('No network: answers still work. 1 change waits to be sent.').waitFor()
   const kept = page.locator('option', { hasText: `${DEMO}, kept just now` })
   await kept.waitFor({ state: 'attached' })
+  await page.getByText('A kept crossing or a file').click()
   await page
     .getByLabel('A crossing of the invented town')
     .selectOption({ label: (await kept.textContent()) ?? '' })

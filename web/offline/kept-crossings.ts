@@ -41,40 +41,51 @@ type Surroundings = {
 const nameOf = ({ document, id }: CrossingCopy): string =>
   typeof document.name === 'string' ? document.name : id
 
-export function createKeptCrossings(store: BrowserStore, { now, alone }: Surroundings): KeptCrossings {
+/** What is shown of all this, as it changes. */
+function createShown(now: () => number) {
   const outbox = signal<Outbox>([])
   const outboxCount = signal(0)
   const stuckChanges = signal<readonly QueuedChange[]>([])
   const keepingTrouble = signal<KeepingTrouble | null>(null)
   const keptAtMs = signal<ReadonlyMap<string, number>>(new Map())
   const nowMs = signal(now())
+  return {
+    outbox,
+    outboxCount,
+    stuckChanges,
+    keepingTrouble,
+    keptAtMs,
+    nowMs,
+    showOutbox(found: Outbox) {
+      outbox.value = found
+      outboxCount.value = found.length
+      stuckChanges.value = found.filter(({ state }) => state === 'conflict' || state === 'refused')
+    },
+    showAges(copies: readonly CrossingCopy[]) {
+      nowMs.value = now()
+      keptAtMs.value = new Map([
+        ...keptAtMs.value,
+        ...copies.map((copy) => [copy.id, copy.keptAtMs] as const),
+      ])
+    },
+    /** What the browser refuses is a state that is shown, not an error. */
+    async attempt<Value>(work: () => Promise<Value>, otherwise: Value): Promise<Value> {
+      try {
+        const value = await work()
+        return value
+      } catch (error) {
+        if (!(error instanceof DOMException)) throw error
+        keepingTrouble.value = error.name === 'QuotaExceededError' ? 'no-room' : 'refused'
+        return otherwise
+      }
+    },
+  }
+}
+type Shown = ReturnType<typeof createShown>
 
-  const showOutbox = (found: Outbox) => {
-    outbox.value = found
-    outboxCount.value = found.length
-    stuckChanges.value = found.filter(({ state }) => state === 'conflict' || state === 'refused')
-  }
-  const showAges = (copies: readonly CrossingCopy[]) => {
-    nowMs.value = now()
-    keptAtMs.value = new Map([...keptAtMs.value, ...copies.map((copy) => [copy.id, copy.keptAtMs] as const)])
-  }
-
-  /** What the browser refuses is a state that is shown, not an error. */
-  async function attempt<Value>(work: () => Promise<Value>, otherwise: Value): Promise<Value> {
-    try {
-      const value = await work()
-      return value
-    } catch (error) {
-      if (!(error instanceof DOMException)) throw error
-      keepingTrouble.value = error.name === 'QuotaExceededError' ? 'no-room' : 'refused'
-      return otherwise
-    }
-  }
-  const change = async (edit: (outbox: Outbox) => Outbox) => {
-    const after = await store.changeOutbox(edit)
-    showOutbox(after)
-    return after
-  }
+/** Crossings kept in this browser. */
+function copiesOf(store: BrowserStore, shown: Shown, now: () => number) {
+  const { attempt, showAges, keepingTrouble, keptAtMs, nowMs } = shown
   const keepCrossings = (crossings: readonly CrossingToKeep[]) =>
     attempt(async () => {
       const copies = crossings.map((each) => ({ ...each, keptAtMs: now() }))
@@ -83,24 +94,20 @@ export function createKeptCrossings(store: BrowserStore, { now, alone }: Surroun
       keepingTrouble.value = null
       return true
     }, false)
-
   return {
-    outboxCount,
-    stuckChanges,
-    keepingTrouble,
-    ageOf(id) {
+    ageOf(id: string) {
       const at = keptAtMs.value.get(id)
       return at === undefined ? null : Math.max(0, (nowMs.value - at) / 1000)
     },
-    keepCrossing: (crossing) => keepCrossings([crossing]),
+    keepCrossing: (crossing: CrossingToKeep) => keepCrossings([crossing]),
     keepCrossings,
-    forgetCrossing: (id) =>
+    forgetCrossing: (id: string) =>
       attempt(async () => {
         await store.removeCopy(id)
         keptAtMs.value = new Map([...keptAtMs.value].filter(([each]) => each !== id))
         return true
       }, false),
-    keptCrossing: (id) =>
+    keptCrossing: (id: string) =>
       attempt(async () => {
         const copy = await store.copy(id)
         if (copy !== null) showAges([copy])
@@ -112,6 +119,22 @@ export function createKeptCrossings(store: BrowserStore, { now, alone }: Surroun
         showAges(copies)
         return [...copies].sort((a, b) => nameOf(a).localeCompare(nameOf(b)))
       }, []),
+  }
+}
+
+export function createKeptCrossings(store: BrowserStore, { now, alone }: Surroundings): KeptCrossings {
+  const shown = createShown(now)
+  const { attempt, outbox, keepingTrouble } = shown
+  const change = async (edit: (outbox: Outbox) => Outbox) => {
+    const after = await store.changeOutbox(edit)
+    shown.showOutbox(after)
+    return after
+  }
+  return {
+    outboxCount: shown.outboxCount,
+    stuckChanges: shown.stuckChanges,
+    keepingTrouble,
+    ...copiesOf(store, shown, now),
     queueChange: (asked) =>
       attempt(async () => {
         await change((found) => queued(found, asked, now()))
@@ -126,7 +149,7 @@ export function createKeptCrossings(store: BrowserStore, { now, alone }: Surroun
     flushOutbox: async (send) =>
       (await attempt(() => alone(() => sendAll(change, send)), null)) ?? outbox.value,
     refresh: async () => {
-      nowMs.value = now()
+      shown.nowMs.value = now()
       await attempt(() => change((found) => found), [])
     },
   }

@@ -20,7 +20,8 @@ type Worker = {
   readonly clients: { claim(): Promise<void> }
 }
 // The types of a worker and of a page cannot be had in one program; these are the few names used here.
-const worker = self as unknown as Worker
+declare const self: Worker
+const worker = self
 
 const { version, entry, files } = UNDERLANE_SHELL
 const PREFIX = 'underlane-shell-'
