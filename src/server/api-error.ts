@@ -26,6 +26,7 @@ export type ApiErrorCode =
   | 'refused'
   | 'store-full'
   | 'store-unavailable'
+  | 'wrong-media-type'
 
 /** The one shape of an error, whatever went wrong. */
 export const errorBody = (c: Context<AppEnv>, code: ApiErrorCode, issues: readonly Issue[] = []) => ({

@@ -8,6 +8,7 @@ import type { Stores } from '../store/open-store.ts'
 import { type AppEnv, mapErrors, refuse } from './api-error.ts'
 import { hostRule, ownHostOnly } from './own-host.ts'
 import { aboutRoutes } from './routes/about-routes.ts'
+import { contentRoutes } from './routes/content-routes.ts'
 import { nounRoutes } from './routes/noun-routes.ts'
 import { planRoutes } from './routes/plan-routes.ts'
 import { relationRoutes } from './routes/relation-routes.ts'
@@ -61,6 +62,7 @@ function apiRoutes({ store, now }: AppDependencies) {
     .route('/schemas', schemaRoutes())
     .route('/relations', relationRoutes())
   for (const path of NOUN_PATHS) api.route(`/${path}`, nounRoutes(path, store[path], now))
+  api.route('/attachments', contentRoutes(store))
   return api.all('*', (c) => refuse(c, 404, 'not-found'))
 }
 

@@ -50,8 +50,8 @@ const ERRORS: Readonly<Record<number, string>> = {
   400: 'the address, a header or the JSON cannot be read',
   404: 'there is none',
   410: 'removed too long ago to be restored',
-  413: 'more than 1 MB',
-  415: 'not application/json',
+  413: 'more than 1 MB, or 20 MB of an attachment',
+  415: 'not application/json, or not the media type the attachment says',
   422: 'understood, and refused: every problem with its place; or a key used before for another change',
 }
 const CURRENT: Readonly<Record<number, string>> = {
@@ -165,6 +165,26 @@ const plainPaths = (noun: PlainNoun) =>
     saving: 'Kept as it was sent, once it has been found to be one.',
   })
 
+const BYTES = { content: { '*/*': { schema: { type: 'string', format: 'binary' } } } }
+
+const contentPaths = {
+  '/api/attachments/{id}/content': {
+    get: {
+      summary: 'The bytes of an attachment',
+      parameters: [ID],
+      responses: { 200: { description: 'as they were sent', ...BYTES }, ...errors(404) },
+    },
+    put: {
+      summary: 'Send the bytes of an attachment, at most 20 MB',
+      description:
+        'Save the attachment first: it says the media type, the number of bytes and their SHA-256, and only those bytes are taken. Sent twice they are kept once.',
+      parameters: [ID],
+      requestBody: { required: true, ...BYTES },
+      responses: { 200: answer('kept', { type: 'object' }), ...errors(404, 413, 415, 422) },
+    },
+  },
+}
+
 /** What can be asked, in the order it is read. */
 export const OPENAPI_PATHS = {
   '/api/health': {
@@ -182,6 +202,7 @@ export const OPENAPI_PATHS = {
   },
   ...crossingPaths,
   ...Object.fromEntries(PLAIN_NOUNS.flatMap((noun) => Object.entries(plainPaths(noun)))),
+  ...contentPaths,
   '/api/relations': {
     get: { summary: 'Every formula', responses: { 200: answer('all of them', page({ type: 'object' })) } },
   },
