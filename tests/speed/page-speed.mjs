@@ -61,10 +61,10 @@ async function serve(data) {
 }
 
 /** Rows of the page; empty, with a line that says why, where there is no browser. */
-export async function pageRows() {
+async function pageRows() {
   const executablePath = PLACES.find((path) => path && existsSync(path))
   if (!executablePath) {
-    process.stdout.write('No browser found: the page is not measured. Set CHROMIUM_PATH.\n')
+    process.stderr.write('No browser found: the page is not measured. Set CHROMIUM_PATH.\n')
     return []
   }
   const data = mkdtempSync(join(tmpdir(), 'underlane-speed-'))
@@ -96,3 +96,5 @@ export async function pageRows() {
     rmSync(data, { recursive: true, force: true })
   }
 }
+
+process.stdout.write(`${JSON.stringify(await pageRows())}\n`)
