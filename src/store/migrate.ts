@@ -4,7 +4,7 @@ import { crossingsAndRevisions } from './migrations/0001-crossings-and-revisions
 import { resultsAndAppendOnlyHistory } from './migrations/0002-results-and-append-only-history.ts'
 import { chainedHistory } from './migrations/0003-chained-history.ts'
 import { everyNoun } from './migrations/0004-every-noun.ts'
-import { StoreError } from './store-error.ts'
+import { StoreError, type StoreErrorCode } from './store-error.ts'
 
 /** In order, by name; one that has been released is never changed, only followed by another. */
 const migrationsFor = (kind: DatabaseKind): Record<string, Migration> => ({
@@ -15,6 +15,9 @@ const migrationsFor = (kind: DatabaseKind): Record<string, Migration> => ({
 })
 
 export const MIGRATION_NAMES: readonly string[] = Object.keys(migrationsFor('sqlite')).sort()
+
+/** Nothing is wrong with the migration: it can be tried again. */
+const PASSING: readonly StoreErrorCode[] = ['busy', 'full', 'not-allowed']
 
 /** What has been done to a database, in order; nothing yet in a new one. */
 async function migrationsDone({ queries }: Database): Promise<readonly string[]> {
@@ -40,5 +43,8 @@ export async function migrate(database: Database): Promise<void> {
     provider: { getMigrations: async () => migrationsFor(kind) },
   })
   const { error } = await migrator.migrateToLatest()
-  if (error !== undefined) throw new StoreError('migration-failed', place, error)
+  if (error === undefined) return
+  const ofTheWorld = database.worldError(error)
+  if (ofTheWorld instanceof StoreError && PASSING.includes(ofTheWorld.code)) throw ofTheWorld
+  throw new StoreError('migration-failed', place, error)
 }

@@ -57,7 +57,13 @@ class OneWriterDriver extends PostgresDriver {
       return
     }
     await super.beginTransaction(connection, settings)
-    await connection.executeQuery(CompiledQuery.raw(`select pg_advisory_xact_lock(${WRITER_LOCK})`))
+    try {
+      await connection.executeQuery(CompiledQuery.raw(`select pg_advisory_xact_lock(${WRITER_LOCK})`))
+    } catch (error) {
+      // To its caller this transaction never began, so nobody else would end it.
+      await connection.executeQuery(CompiledQuery.raw('rollback')).catch(() => undefined)
+      throw error
+    }
   }
 }
 
@@ -72,9 +78,19 @@ class StoreDialect extends PostgresDialect {
   }
 }
 
-/** What is acknowledged must be on the disk, also where an administrator has traded that for speed. */
+/**
+ * What is acknowledged must be on the disk, also where an administrator has traded that for speed. And a program that
+ * hangs in the middle of a change keeps the others waiting for a while only, unless an administrator has set how long.
+ */
 const KEEP_WHAT_IS_SAID = CompiledQuery.raw(
-  "select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'",
+  `select set_config(wanted.name, wanted.value, false)
+   from pg_settings
+   join (values
+     ('synchronous_commit', 'off', 'on'),
+     ('lock_timeout', '0', '10s'),
+     ('idle_in_transaction_session_timeout', '0', '60s')
+   ) as wanted (name, instead_of, value)
+   on pg_settings.name = wanted.name and pg_settings.setting = wanted.instead_of`,
 )
 
 /** The address as it may be shown: without the password. */

@@ -88,7 +88,8 @@ function suites() {
   const chromium = needed({ find: findChromium, install: installChromium, howToGet: HOW_TO_GET_CHROMIUM })
   if (chromium !== null) environment.CHROMIUM_PATH = chromium
   const postgres = needed({ find: findPostgres, install: installPostgres, howToGet: HOW_TO_GET_POSTGRES })
-  if (postgres !== null) environment.POSTGRES_BIN = postgres
+  // Empty means none: the suites look for none of their own accord.
+  environment.POSTGRES_BIN = postgres ?? ''
   const folder = join(ROOT, '.cache')
   mkdirSync(folder, { recursive: true })
   const report = join(folder, `suites.${process.pid}.json`)

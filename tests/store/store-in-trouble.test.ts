@@ -96,6 +96,26 @@ describe.each(DATABASES)('on %s', (_name, makePlaces) => {
   })
 })
 
+describe.each(DATABASES.filter(([name]) => name === 'PostgreSQL'))('on %s', (_name, makePlaces) => {
+  test('a writer that hangs makes the others busy, not stuck, and they read on', async () => {
+    const places = await makePlaces()
+    const place = await places.fresh()
+    const hung = await openDatabase(place)
+    await hung.queries.executeQuery(CompiledQuery.raw("alter database store1 set lock_timeout = '200ms'"))
+    const store = await openAt(place)
+    const put = (n: number) =>
+      store.jobs.insert({ id: idOf(n), document: { name: 'x' }, made: null, demo: false }, ACT)
+    await hung.queries.transaction().execute(async () => {
+      for (const n of [1, 2, 3]) await expect(put(n)).rejects.toMatchObject({ code: 'busy' })
+      expect(await store.jobs.find(idOf(1))).toBeNull()
+    })
+    expect((await put(1)).outcome).toBe('done')
+    await store.close()
+    await hung.queries.destroy()
+    await places.end()
+  }, 60_000)
+})
+
 describe('an address', () => {
   const at = (databaseUrl: string) => codeOf({ dataFolder: '/nowhere', databaseUrl })
 

@@ -9,14 +9,15 @@ import pg from 'pg'
 
 const DEBIAN = '/usr/lib/postgresql'
 
-/** As the task that runs the suites found it; started without it, the usual place. Absent on a machine without one. */
-export const POSTGRES_BIN: string | null =
-  process.env.POSTGRES_BIN ??
-  (existsSync(DEBIAN)
-    ? (readdirSync(DEBIAN)
+const inUsualPlace = (): string | undefined =>
+  existsSync(DEBIAN)
+    ? readdirSync(DEBIAN)
         .map((version) => join(DEBIAN, version, 'bin'))
-        .find((folder) => existsSync(join(folder, 'initdb'))) ?? null)
-    : null)
+        .find((folder) => existsSync(join(folder, 'initdb')))
+    : undefined
+
+/** As the task that runs the suites found it, empty when there is none; started without the task, the usual place. */
+export const POSTGRES_BIN: string | null = (process.env.POSTGRES_BIN ?? inUsualPlace()) || null
 
 const MOST_TRIES = 200
 

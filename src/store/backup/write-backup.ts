@@ -174,7 +174,8 @@ async function packed(folder: string, manifest: Manifest, file: string): Promise
   await pipeline(
     Readable.from(archive(folder, manifest)),
     createGzip(),
-    createWriteStream(file, { flags: 'wx', flush: true }),
+    // Prices and customers: for whoever made it, and nobody else.
+    createWriteStream(file, { flags: 'wx', flush: true, mode: 0o600 }),
   )
 }
 
