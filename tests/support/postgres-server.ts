@@ -96,6 +96,11 @@ export async function startPostgres(bin: string): Promise<PostgresServer> {
     }
     throw new Error('PostgreSQL does not answer')
   }
+  // A suite that ends without saying so takes its server along.
+  process.once('exit', () => {
+    server?.kill('SIGQUIT')
+    rmSync(folder, { recursive: true, force: true })
+  })
   await start()
   return {
     async fresh() {
