@@ -27,7 +27,9 @@ async function openKept(): Promise<Page> {
   await page.getByRole('heading', { name: 'Assumed' }).waitFor()
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null)
   await page.locator('option', { hasText: DEMO }).waitFor({ state: 'attached' })
-  await expect.poll(() => inBrowser(page, 'keptList().then((list) => list.length)')).toBeGreaterThan(0)
+  await expect
+    .poll(() => inBrowser(page, 'keptList().then((list) => list.length)'), { timeout: WAIT_MS })
+    .toBeGreaterThan(0)
   return page
 }
 
@@ -55,7 +57,7 @@ async function worksAlone(page: Page): Promise<void> {
   await page.getByRole('heading', { level: 1, name: DEMO }).waitFor()
   const before = await hammering(page).textContent()
   await page.getByLabel('Length, face to face').fill('33 ft')
-  await expect.poll(() => hammering(page).textContent()).not.toBe(before)
+  await expect.poll(() => hammering(page).textContent(), { timeout: WAIT_MS }).not.toBe(before)
   await page.getByRole('button', { name: /^At the tool/ }).click()
   await page.getByRole('dialog').getByText('Sources').first().waitFor()
   await page.keyboard.press('Escape')
@@ -105,7 +107,7 @@ test(
     await note(page).getByText('A new version is ready.').waitFor()
     expect(await page.title()).toBe('Underlane')
     await note(page).getByRole('button', { name: 'Use it now' }).click()
-    await expect.poll(() => page.title()).toBe('Next Underlane')
+    await expect.poll(() => page.title(), { timeout: WAIT_MS }).toBe('Next Underlane')
     expect(await page.getByLabel('Length, face to face').inputValue()).toBe('31 ft')
     await note(other).getByText('Another tab has gone over to a new version.').waitFor()
     expect(await other.title()).toBe('Underlane')
