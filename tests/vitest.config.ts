@@ -5,6 +5,7 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     env: { TZ: 'UTC', LANG: 'C' },
+    setupFiles: ['tests/support/one-seed.ts'],
     testTimeout: 20_000,
     retry: 0,
   },

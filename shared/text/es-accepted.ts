@@ -7,6 +7,7 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'a length, or launch and reception positions': 'una longitud, o las posiciones de launch y reception',
   'a system and a size, or an outside diameter': 'un sistema y un tamaño, o un diámetro exterior',
   'a diameter and what else is known': 'un diámetro y lo demás que se sepa',
+  'at most 20 MB': '20 MB como máximo',
   'a JSON object': 'un objeto JSON',
   'a day such as 2026-03-02': 'un día como 2026-03-02',
   'a crossing: a JSON object': 'un cruce: un objeto JSON',

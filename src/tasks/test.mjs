@@ -84,7 +84,9 @@ function countReport(file, exitedWell) {
 }
 
 function suites() {
-  process.stdout.write(`\n── suites${slow ? ', the long forms too' : ''}\n`)
+  process.stdout.write(
+    `\n── suites${slow ? ', the long forms too' : ''} (seed ${environment.UNDERLANE_SEED ?? 20261124})\n`,
+  )
   const chromium = needed({ find: findChromium, install: installChromium, howToGet: HOW_TO_GET_CHROMIUM })
   if (chromium !== null) environment.CHROMIUM_PATH = chromium
   const postgres = needed({ find: findPostgres, install: installPostgres, howToGet: HOW_TO_GET_POSTGRES })

@@ -198,9 +198,7 @@ describe('what is refused, and what is asked', () => {
       const offered = found.ok ? [] : (found.issue.candidates ?? [])
       for (const { value } of offered) {
         const again = parseQuantity(value, kind)
-        expect(again.ok || again.issue.code === 'ask', `${code} ${String(text)} → ${value}`).toBe(
-          true,
-        )
+        expect(again.ok || again.issue.code === 'ask', `${code} ${String(text)} → ${value}`).toBe(true)
       }
     }
   })

@@ -53,7 +53,8 @@ function met(found: AnyRelation, check: PublishedCheck, stretch: number): Readon
     Object.entries(check.expected).map(([name, printed]) => {
       const field = fields.find(([each]) => each === name)?.[1]
       const value = outputs[name]
-      if (field === undefined || value === undefined || value === null) throw new Error(`${found.id} has no output ${name}`)
+      if (field === undefined || value === undefined || value === null)
+        throw new Error(`${found.id} has no output ${name}`)
       if (!('kind' in field) || typeof value === 'string') return [name, value === printed.printed]
       const unit = printed.unit === undefined ? undefined : unitOfKind(printed.unit, field.kind)
       if (printed.unit !== undefined && !unit) throw new Error(`${printed.unit} is no unit of ${field.kind}`)
