@@ -90,7 +90,7 @@ const clearance = z.strictObject({
   displacementM: number.nullable(),
   ppvMPerS: number.nullable(),
   contactProbability: share.nullable(),
-  reason: z.enum(['depth-not-measured', 'no-depth', 'parallel']).nullable(),
+  reason: z.enum(['depth-not-measured', 'no-depth', 'no-size', 'parallel']).nullable(),
   wayOut: z
     .strictObject({
       direction: z.enum(['deeper', 'shallower']),

@@ -9,6 +9,7 @@ import { toSi } from './units.ts'
 
 const COMPOUND: readonly Dimension[] = ['length', 'duration', 'mass', 'angle']
 const TERM = new RegExp(`^(${NUMBER})\\s*([A-Za-zµ]+\\.?|'|"|°)?(.*)$`)
+const FEET = ["'", 'ft', 'ft.', 'feet', 'foot']
 /** Degrees, minutes and seconds are the longest. */
 const MOST_TERMS = 3
 
@@ -57,8 +58,8 @@ function readTerms(plain: string, kind: Kind): readonly Term[] | null {
     const [, number = '', mark = '', after = ''] = TERM.exec(rest) ?? []
     const read = readNumber(number)
     if (read.read !== 'number' || terms.length === MOST_TERMS) return null
-    /** After a foot mark the inch mark may be left out: `42'6`. */
-    const unitText = mark === '' && lastMark === "'" ? '"' : mark
+    /** After feet the inch mark may be left out, as on a tape: `42'6`, `3 ft 6`. */
+    const unitText = mark === '' && FEET.includes(lastMark) ? '"' : mark
     const match = matchUnit(unitText, kind)
     if (match.found !== 'one') return null
     terms.push({ value: read.value, whole: Number.isInteger(read.value), number, unit: match.unit })

@@ -34,5 +34,6 @@ export const EN_VERDICT = {
     'Chance of contact {probability:chance}, of the lines you listed; it says nothing about the others and lifts no rule.',
   'no-contact/depth-not-measured': 'No chance of contact is given: its depth has not been measured.',
   'no-contact/no-depth': 'No chance of contact is given: nobody has given its depth.',
+  'no-contact/no-size': 'No chance of contact is given: nobody has given its size.',
   'no-contact/parallel': 'No chance of contact is given for a line alongside.',
 } as const

@@ -155,6 +155,7 @@ export const EN_WORDS = {
   clearanceWhy: {
     'depth-not-measured': 'no contact chance: its depth has not been measured',
     'no-depth': 'no gap: nobody has given its depth',
+    'no-size': 'no gap to its far face and no contact chance: nobody has given its size',
     parallel: 'runs alongside: the gap is measured sideways',
   },
   limitWhy: {

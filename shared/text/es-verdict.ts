@@ -36,5 +36,6 @@ export const ES_VERDICT = {
     'Probabilidad de contacto {probability:chance}, de las líneas que usted anotó; no dice nada de las demás ni quita ninguna regla.',
   'no-contact/depth-not-measured': 'No se da probabilidad de contacto: nadie ha medido su profundidad.',
   'no-contact/no-depth': 'No se da probabilidad de contacto: nadie ha dado su profundidad.',
+  'no-contact/no-size': 'No se da probabilidad de contacto: nadie ha dado su tamaño.',
   'no-contact/parallel': 'No se da probabilidad de contacto para una línea al costado.',
 } as const satisfies Record<keyof typeof EN_VERDICT, string>

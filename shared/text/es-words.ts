@@ -164,6 +164,7 @@ export const ES_WORDS = {
   clearanceWhy: {
     'depth-not-measured': 'sin probabilidad de contacto: nadie ha medido su profundidad',
     'no-depth': 'sin separación: nadie ha dado su profundidad',
+    'no-size': 'sin separación a su otra cara ni probabilidad de contacto: nadie ha dado su tamaño',
     parallel: 'va al costado: la separación se mide de lado',
   },
   limitWhy: {

@@ -11,6 +11,8 @@ const read: readonly (readonly [text: string, kind: Kind, valueSi: number, optio
   ['42"', 'depth', 42 * IN],
   ["42'", 'length', 42 * FT],
   ["42'6", 'length', 42.5 * FT],
+  ['3 ft 6', 'length', 3.5 * FT],
+  ['35 ft 6', 'length', 35.5 * FT],
   ['42\'-6"', 'length', 42.5 * FT],
   ['42\' 6 1/2"', 'length', 510.5 * IN],
   ['42’-6”', 'length', 42.5 * FT],

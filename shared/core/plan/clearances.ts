@@ -33,14 +33,24 @@ export type ClearanceFacts = {
 const isExposed = (utility: UtilityInput): boolean => utility.evidence === 'exposed'
 
 /** Depth of the top and underside below local ground; null when nobody measured or told. */
-type Extent = { readonly topM: number; readonly bottomM: number; readonly centreM: number }
+type Extent = {
+  readonly topM: number
+  readonly bottomM: number
+  readonly centreM: number
+  /** Nobody gave its size: only the face that was measured is known. */
+  readonly knownFace: 'top' | 'bottom' | 'both' | 'none'
+}
 
 function extent(utility: UtilityInput): Extent | null {
   if (!utility.depth) return null
-  const sizeM = utility.diameterM ?? 0
   const { valueM, to } = utility.depth
+  if (utility.diameterM === null) {
+    const knownFace = to === 'centre' ? 'none' : to
+    return { topM: valueM, bottomM: valueM, centreM: valueM, knownFace }
+  }
+  const sizeM = utility.diameterM
   const topM = to === 'top' ? valueM : to === 'bottom' ? valueM - sizeM : valueM - sizeM / 2
-  return { topM, bottomM: topM + sizeM, centreM: topM + sizeM / 2 }
+  return { topM, bottomM: topM + sizeM, centreM: topM + sizeM / 2, knownFace: 'both' }
 }
 
 /**
@@ -132,7 +142,7 @@ function contactOf(
   trace: Trace,
   about: string,
 ): number | null {
-  if (!isExposed(utility)) return null
+  if (!isExposed(utility) || utility.diameterM === null) return null
   const combinedM = Math.hypot(sigmaM, errorM / HALF_WIDTH_TO_SIGMA)
   const { probability } = trace.run(contactChance, { separationM: axesM, reachM, sigmaM: combinedM }, about)
   return Math.max(LEAST_CHANCE, probability)
@@ -143,7 +153,10 @@ function separationOf(utility: UtilityInput, depths: Extent | null, axisM: numbe
   const sizeM = utility.diameterM ?? 0
   if (utility.stationM === null) return Math.max(0, Math.abs(utility.offsetM ?? 0) - sizeM / 2)
   if (depths === null) return null
-  return Math.max(0, axisM >= depths.centreM ? axisM - depths.bottomM : depths.topM - axisM)
+  const isUnder = axisM >= depths.centreM
+  const nearFace = isUnder ? 'bottom' : 'top'
+  if (depths.knownFace !== 'both' && depths.knownFace !== nearFace) return null
+  return Math.max(0, isUnder ? axisM - depths.bottomM : depths.topM - axisM)
 }
 
 /** What the clearance is made of, and their sum with its working. */
@@ -229,7 +242,7 @@ function clearanceOf(
     displacementM: near?.displacementM ?? null,
     ppvMPerS: near?.ppvMPerS ?? null,
     contactProbability,
-    reason: reasonOf(isParallel, depths, contactProbability),
+    reason: reasonOf(isParallel, depths, contactProbability, utility.diameterM === null),
     wayOut:
       shortM === null || shortM === 0 || depths === null
         ? null
@@ -241,9 +254,11 @@ function reasonOf(
   isParallel: boolean,
   depths: Extent | null,
   contact: number | null,
+  isSizeUnknown: boolean,
 ): ClearancePart['reason'] {
   if (isParallel) return 'parallel'
   if (depths === null) return 'no-depth'
+  if (isSizeUnknown) return 'no-size'
   return contact === null ? 'depth-not-measured' : null
 }
 

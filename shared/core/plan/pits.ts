@@ -1,4 +1,3 @@
-import { pitSlope } from '../digsafe/pit-slope.ts'
 import { pitVolume } from '../digsafe/pit-volume.ts'
 import type { Trace } from '../trace.ts'
 import type { Assumed } from './assumptions.ts'
@@ -47,13 +46,10 @@ export function pitsPart(
     const lengthM =
       serves === 'reception' ? assumed.use('pit.exitLength') : tool.lengthM + assumed.use('pit.workingLength')
     const widthM = assumed.use('pit.width')
-    const soilType = 'C'
-    const { runPerRise } = trace.run(pitSlope, { soilType }, `pit at ${serves}`)
-    // Pits in pavement are boxed, not laid back; deep ones elsewhere are priced boxed too.
-    const slope = isShored || floorDepthM < LADDER_FROM_M ? 0 : runPerRise
+    // Dug with upright faces: from 5 ft on, and in pavement, they are boxed or shored, not laid back.
     const { volumeM3 } = trace.run(
       pitVolume,
-      { lengthM, widthM, depthM: floorDepthM, slope },
+      { lengthM, widthM, depthM: floorDepthM, slope: 0 },
       `pit at ${serves}`,
     )
     return [

@@ -1,3 +1,4 @@
+import { quantileInPlace } from '../numerics/select.ts'
 import { done, type Outcome } from '../outcome.ts'
 import { createTrace, type Trace } from '../trace.ts'
 import { type Assumed, createAssumed } from './assumptions.ts'
@@ -65,14 +66,16 @@ function priced(
   const { input, line, air } = known
   const { shots, pits, site, run, factors } = times
   if (input.rates === null) return null
+  const crewS = crewSeconds(shots, run, site, factors, assumed)
   return pricePart({
     input,
     rates: input.rates,
     line,
     pits,
     watchers: watchersOf(input),
-    crewS: crewSeconds(shots, run, site, factors, assumed),
-    likelyCrewS: run.crossingTimeS?.p50 ?? site.likelyS + run.giveUpTimeS,
+    crewS,
+    // Price rises with crew time alone, so the middle price is that of the middle crew time: the lines add up to it.
+    likelyCrewS: quantileInPlace(crewS.slice(), 0.5),
     hammerS: likelyHammerS(run, pull),
     fuelLitresPerS: air.fuelLitresPerS,
     pipeLengthM: pipes.reduce((sum, pipe) => sum + pipe.coilNeededM * pipe.count, 0),

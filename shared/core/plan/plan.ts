@@ -104,7 +104,7 @@ export type ClearancePart = {
   readonly ppvMPerS: number | null
   readonly contactProbability: number | null
   /** Why a value is missing. */
-  readonly reason: 'depth-not-measured' | 'no-depth' | 'parallel' | null
+  readonly reason: 'depth-not-measured' | 'no-depth' | 'no-size' | 'parallel' | null
   /** Other depth or other end that would give the room, when short. */
   readonly wayOut: {
     /** Away from the line: deeper where the bore passes under it, shallower where it passes over. */

@@ -125,3 +125,20 @@ test('a bore that passes over a line is told to go shallower, never deeper into 
   expect(plan.clearances[0]?.shortM).toBeGreaterThan(0)
   expect(plan.clearances[0]?.wayOut?.direction).toBe('shallower')
 })
+
+describe('a line whose size nobody gave', () => {
+  const { diameter: _gone, ...bare } = gas()
+  test('measured to its top, with the bore under it: no gap and no chance, for its underside is not known', () => {
+    expect(withLines(bare).clearances[0]).toMatchObject({
+      separationM: null,
+      shortM: null,
+      contactProbability: null,
+      reason: 'no-size',
+    })
+  })
+  test('measured to its underside: the gap is known, the chance is not', () => {
+    const line = withLines({ ...bare, depthTo: 'bottom', depth: '22 in' }).clearances[0]
+    expect(line?.separationM).toBeCloseTo((48 - (3 * 20) / 42 - 22) * INCH, 9)
+    expect(line).toMatchObject({ contactProbability: null, reason: 'no-size' })
+  })
+})
