@@ -4,6 +4,8 @@ export const EN_VERDICT = {
     '{ground:text}. Likely {hammerTimeS:duration} of hammering, {boreTimeS:duration} for the bore, {crossingTimeS:duration} for the whole crossing; {secondTry:odds} needs a second try.',
   'times/tenths':
     '{ground:text}. Likely {hammerTimeS:duration} of hammering, {boreTimeS:duration} for the bore, {crossingTimeS:duration} for the whole crossing; {secondTry:odds} need a second try.',
+  brief: 'Hammering {hammerTimeS:duration}, {crossingTimeS:duration} in all; {secondTry:odds} tried again',
+  'brief/no-times': 'Too few arrive to give a time',
   'times/unlikely':
     '{ground:text}. Only {arrives:odds} gets there on the first try. One that does: likely {hammerTimeS:duration} of hammering, {boreTimeS:duration} for the bore, {crossingTimeS:duration} for the whole crossing. Plan another tool, shorter shots or another method.',
   'no-times':

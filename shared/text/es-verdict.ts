@@ -6,6 +6,8 @@ export const ES_VERDICT = {
     '{ground:text}. Lo probable: {hammerTimeS:duration} de golpeo, {boreTimeS:duration} para la perforación, {crossingTimeS:duration} para todo el cruce; {secondTry:odds} necesita un segundo intento.',
   'times/tenths':
     '{ground:text}. Lo probable: {hammerTimeS:duration} de golpeo, {boreTimeS:duration} para la perforación, {crossingTimeS:duration} para todo el cruce; {secondTry:odds} necesitan un segundo intento.',
+  brief: 'Golpeo {hammerTimeS:duration}, {crossingTimeS:duration} en total; {secondTry:odds} se repite',
+  'brief/no-times': 'Llegan muy pocas para dar un tiempo',
   'times/unlikely':
     '{ground:text}. Solo {arrives:odds} llega al primer intento. La que llega: lo probable es {hammerTimeS:duration} de golpeo, {boreTimeS:duration} para la perforación, {crossingTimeS:duration} para todo el cruce. Piense en otro topo, tiros más cortos u otro método.',
   'no-times':

@@ -29,6 +29,19 @@ export function verdictSentence(plan: Pick<Plan, 'run' | 'shots'>, say: Say): st
   return fill(template, { ground, ...times, secondTry }, say)
 }
 
+/** The likely times and odds in half a line, for a screen the size of a hand. */
+export function verdictInBrief({ run }: Pick<Plan, 'run'>, say: Say): string {
+  const templates = VERDICT_TEMPLATES[say.lang]
+  const { hammerTimeS, crossingTimeS, arrivalProbability } = run
+  if (hammerTimeS === null || crossingTimeS === null) return fill(templates['brief/no-times'], {}, say)
+  const values = {
+    hammerTimeS: hammerTimeS.p50,
+    crossingTimeS: crossingTimeS.p50,
+    secondTry: 1 - arrivalProbability,
+  }
+  return fill(templates.brief, values, say)
+}
+
 /** The bore where it passes the line, below the ground there. */
 export type BoreAtLine = { readonly axisDepthM: number; readonly boreDiameterM: number }
 export type LineEcho = Pick<UtilityInput, 'kind' | 'depth' | 'diameterM' | 'stationM' | 'offsetM'>

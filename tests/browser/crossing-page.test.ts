@@ -31,7 +31,7 @@ async function openCrossing(options: Parameters<Site['open']>[0]): Promise<Page>
 async function openDemo(page: Page): Promise<void> {
   const more = page.locator('details', { hasText: 'A kept crossing or a file' })
   if ((await more.getAttribute('open')) === null) await more.locator('summary').click()
-  const choice = page.getByLabel('A crossing of the invented town')
+  const choice = page.getByLabel('A crossing kept here')
   await choice.locator('option', { hasText: DEMO }).waitFor({ state: 'attached' })
   await choice.selectOption({ label: DEMO })
   await page.getByRole('heading', { level: 1, name: DEMO }).waitFor()

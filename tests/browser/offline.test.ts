@@ -51,9 +51,7 @@ async function worksAlone(page: Page): Promise<void> {
   const kept = page.locator('option', { hasText: `${DEMO}, kept just now` })
   await kept.waitFor({ state: 'attached' })
   await page.getByText('A kept crossing or a file').click()
-  await page
-    .getByLabel('A crossing of the invented town')
-    .selectOption({ label: (await kept.textContent()) ?? '' })
+  await page.getByLabel('A crossing kept here').selectOption({ label: (await kept.textContent()) ?? '' })
   await page.getByRole('heading', { level: 1, name: DEMO }).waitFor()
   const before = await hammering(page).textContent()
   await page.getByLabel('Length, face to face').fill('33 ft')

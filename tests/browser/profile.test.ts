@@ -16,7 +16,7 @@ async function openDemo(name: string, options: Parameters<Site['open']>[0]): Pro
   await page.goto(site.address)
   await page.locator('.profile-drawing svg').waitFor()
   await page.getByRole('heading', { name: 'Assumed' }).waitFor()
-  const choice = page.getByLabel('A crossing of the invented town')
+  const choice = page.getByLabel('A crossing kept here')
   await choice.locator('option', { hasText: name }).waitFor({ state: 'attached' })
   await choice.evaluate((select) => {
     for (let at = select.closest('details'); at; at = at.parentElement?.closest('details') ?? null)

@@ -10,6 +10,17 @@ const AIR: JsonObject = {
 }
 const SCHEMA = 'underlane/crossing@1'
 
+/** Nothing said of anything: only the places where it will be said. */
+export const EMPTY_CROSSING: JsonObject = {
+  schema: SCHEMA,
+  line: {},
+  depth: {},
+  ground: [{}],
+  pipes: [{}],
+  tool: {},
+  air: { compressor: {}, hoses: [{}] },
+}
+
 /**
  * Usual jobs to start from. None of them says anything of other lines or of a ticket: those are asked for each job,
  * so a crossing started here is held until they are.

@@ -1,11 +1,11 @@
 import './saved.css'
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
-import { FIRST_PRESET } from '../crossings/presets.ts'
+import { EMPTY_CROSSING } from '../crossings/presets.ts'
 import { newKey } from '../offline/kept-crossings.ts'
 import { recallHere, rememberHere } from '../state/browser-memory.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
-import { openInDraft, swapped, undoSwap } from './draft-place.ts'
+import { keepSwap, openInDraft, swapped, undoSwap } from './draft-place.ts'
 import { FilesBroughtIn } from './files-brought-in.tsx'
 import { rememberJustSaved } from './load-crossing.ts'
 import { MergePanel } from './merge-panel.tsx'
@@ -38,8 +38,8 @@ function handOver(draft: CrossingModel, saver: Saver): boolean {
     keeper.keep({ base: saver.base.value, document: draft.document.value })
   }
   rememberHere(ID_KEY, null)
-  swapped.value = null
-  draft.open(FIRST_PRESET)
+  keepSwap(null)
+  draft.open(EMPTY_CROSSING)
   return true
 }
 

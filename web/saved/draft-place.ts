@@ -1,27 +1,45 @@
 import { signal } from '@preact/signals'
 import { sameJson } from '../../shared/contracts/merge-documents.ts'
-import { PRESETS } from '../crossings/presets.ts'
+import { EMPTY_CROSSING, PRESETS } from '../crossings/presets.ts'
+import { recallHere, rememberHere } from '../state/browser-memory.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
-import type { JsonObject } from '../state/json.ts'
+import { isObject, type JsonObject, parseObject } from '../state/json.ts'
 
 type Swap = { readonly former: JsonObject; readonly openedName: string }
 
-/** What stood in the draft before another crossing was opened there; null when nothing of anybody's was replaced. */
-export const swapped = signal<Swap | null>(null)
+const KEY = 'underlane.draft-former'
 
-const isUntouched = (document: JsonObject): boolean =>
-  PRESETS.some((preset) => sameJson(preset.document, document))
+function recalledSwap(): Swap | null {
+  const text = recallHere(KEY)
+  const kept = text === null ? null : parseObject(text)
+  if (kept === null || kept.former === undefined || !isObject(kept.former)) return null
+  return { former: kept.former, openedName: typeof kept.openedName === 'string' ? kept.openedName : '' }
+}
+
+/** What stood in the draft before another crossing was opened there; null when nothing of anybody's was replaced. A reload keeps it. */
+export const swapped = signal<Swap | null>(recalledSwap())
+
+export function keepSwap(swap: Swap | null): void {
+  swapped.value = swap
+  rememberHere(KEY, swap === null ? null : JSON.stringify(swap))
+}
+
+/** Nobody has typed anything: a job as it is offered, under whatever name its language gives it, or an empty form. */
+const isUntouched = ({ name: _name, ...rest }: JsonObject): boolean =>
+  [...PRESETS.map((preset) => preset.document), EMPTY_CROSSING].some(({ name: _own, ...offered }) =>
+    sameJson(offered, rest),
+  )
 
 /** Opens a crossing as the draft; what was typed there can be brought back. */
 export function openInDraft(draft: CrossingModel, document: JsonObject): void {
   const former = draft.document.peek()
   const openedName = typeof document.name === 'string' ? document.name : ''
-  swapped.value = isUntouched(former) || sameJson(former, document) ? null : { former, openedName }
+  keepSwap(isUntouched(former) || sameJson(former, document) ? null : { former, openedName })
   draft.open(document)
 }
 
 export function undoSwap(draft: CrossingModel): void {
   const swap = swapped.peek()
-  swapped.value = null
+  keepSwap(null)
   if (swap !== null) draft.open(swap.former)
 }

@@ -1,7 +1,7 @@
 import './saved.css'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
-import { FIRST_PRESET } from '../crossings/presets.ts'
+import { EMPTY_CROSSING } from '../crossings/presets.ts'
 import { saveFile } from '../state/crossing-file.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import type { JsonObject } from '../state/json.ts'
@@ -192,7 +192,7 @@ export function SavedPage({ draft }: { readonly draft: CrossingModel }) {
     <main class="saved-page">
       <h1>{SAVED.heading}</h1>
       <div class="actions">
-        <button type="button" class="save" onClick={() => open(FIRST_PRESET)}>
+        <button type="button" class="save" onClick={() => open(EMPTY_CROSSING)}>
           {SAVED.fresh}
         </button>
         <FileChoice doors={doors} />

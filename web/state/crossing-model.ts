@@ -76,7 +76,12 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
   return {
     document,
     answers,
-    issues: computed(() => (answers.value.state === 'current' ? [] : answers.value.issues)),
+    issues: computed(() => {
+      if (answers.value.state === 'current') return []
+      // On a form that has not answered yet an empty field is not a mistake: the answers say what is still needed.
+      const { state, issues } = answers.value
+      return state === 'none' ? issues.filter((issue) => issue.code !== 'required') : issues
+    }),
     opened,
     setAside,
     set: (path, value) => setAll([[path, value]]),

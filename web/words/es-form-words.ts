@@ -7,7 +7,7 @@ export const ES_FORM: typeof EN_FORM = {
   start: {
     heading: 'Empezar con',
     more: 'Un cruce guardado o un archivo',
-    presets: 'Un trabajo usual',
+    presets: 'Un trabajo usual, como ejemplo: cambie lo que sea distinto',
     jobs: {
       'short-side-water': 'Toma de agua, lado corto',
       'duct-run': 'Ductos en varios tiros',
@@ -16,7 +16,8 @@ export const ES_FORM: typeof EN_FORM = {
       'sewer-on-grade': 'Descarga sanitaria con pendiente',
       'fibre-drop': 'Acometida de fibra',
     },
-    demos: 'Un cruce del pueblo inventado',
+    empty: 'Un formulario vacío',
+    demos: 'Un cruce guardado aquí',
     demosWaiting: 'Buscando los cruces …',
     demosNone: 'Aquí no hay ninguno guardado.',
     demosFailed: 'El servidor no contesta. Esta página planea igual: todo se calcula aquí.',

@@ -7,7 +7,8 @@ export const EN_FORM = {
   start: {
     heading: 'Start from',
     more: 'A kept crossing or a file',
-    presets: 'A usual job',
+    presets: 'A usual job, as an example: change what differs',
+    empty: 'An empty form',
     jobs: {
       'short-side-water': 'Short-side water service',
       'duct-run': 'Duct run in shots',
@@ -16,7 +17,7 @@ export const EN_FORM = {
       'sewer-on-grade': 'Sewer lateral on grade',
       'fibre-drop': '{Fiber|Fibre} drop',
     },
-    demos: 'A crossing of the invented town',
+    demos: 'A crossing kept here',
     demosWaiting: 'Looking for the crossings …',
     demosNone: 'None are kept here.',
     demosFailed: 'The server does not answer. This page still plans: everything below is worked out here.',

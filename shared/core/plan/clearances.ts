@@ -10,6 +10,7 @@ import type { Assumed } from './assumptions.ts'
 import type { BoreLine, Shot } from './bore-line.ts'
 import type { UtilityInput } from './crossing-input.ts'
 import type { Wandering } from './deviation.ts'
+import { type Extent, extent, separationOf } from './line-extent.ts'
 import type { ClearancePart } from './plan.ts'
 import type { Stretch } from './stretches.ts'
 
@@ -31,27 +32,6 @@ export type ClearanceFacts = {
 }
 
 const isExposed = (utility: UtilityInput): boolean => utility.evidence === 'exposed'
-
-/** Depth of the top and underside below local ground; null when nobody measured or told. */
-type Extent = {
-  readonly topM: number
-  readonly bottomM: number
-  readonly centreM: number
-  /** Nobody gave its size: only the face that was measured is known. */
-  readonly knownFace: 'top' | 'bottom' | 'both' | 'none'
-}
-
-function extent(utility: UtilityInput): Extent | null {
-  if (!utility.depth) return null
-  const { valueM, to } = utility.depth
-  if (utility.diameterM === null) {
-    const knownFace = to === 'centre' ? 'none' : to
-    return { topM: valueM, bottomM: valueM, centreM: valueM, knownFace }
-  }
-  const sizeM = utility.diameterM
-  const topM = to === 'top' ? valueM : to === 'bottom' ? valueM - sizeM : valueM - sizeM / 2
-  return { topM, bottomM: topM + sizeM, centreM: topM + sizeM / 2, knownFace: 'both' }
-}
 
 /**
  * Doubt about the bore at a station, counted from the launch or from the last exposed line the tool is watched through
@@ -146,17 +126,6 @@ function contactOf(
   const combinedM = Math.hypot(sigmaM, errorM / HALF_WIDTH_TO_SIGMA)
   const { probability } = trace.run(contactChance, { separationM: axesM, reachM, sigmaM: combinedM }, about)
   return Math.max(LEAST_CHANCE, probability)
-}
-
-/** Distance from the bore's axis to the near edge of the line; null where no depth is known. */
-function separationOf(utility: UtilityInput, depths: Extent | null, axisM: number): number | null {
-  const sizeM = utility.diameterM ?? 0
-  if (utility.stationM === null) return Math.max(0, Math.abs(utility.offsetM ?? 0) - sizeM / 2)
-  if (depths === null) return null
-  const isUnder = axisM >= depths.centreM
-  const nearFace = isUnder ? 'bottom' : 'top'
-  if (depths.knownFace !== 'both' && depths.knownFace !== nearFace) return null
-  return Math.max(0, isUnder ? axisM - depths.bottomM : depths.topM - axisM)
 }
 
 /** What the clearance is made of, and their sum with its working. */

@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'preact/hooks'
 import { crossingsHere, type ListedHere } from '../../offline/crossing-list.ts'
 import { keptAgo, OFFLINE } from '../../offline/offline-words.ts'
+import { openInDraft } from '../../saved/draft-place.ts'
 import { readCrossingFile, saveCrossingFile } from '../../state/crossing-file.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { FORM } from '../../words/form-words.ts'
-import { PRESETS } from '../presets.ts'
+import { EMPTY_CROSSING, PRESETS } from '../presets.ts'
 import { Folded, isWideScreen, Panel } from './panel.tsx'
 
 const W = FORM.start
@@ -41,7 +42,7 @@ function DemoChoice({ model }: Props) {
         aria-describedby="start-demo-hint"
         onChange={(event) => {
           const chosen = kept.find(({ id }) => id === event.currentTarget.value)
-          if (chosen) model.open(chosen.document)
+          if (chosen) openInDraft(model, chosen.document)
         }}
       >
         <option value="">{W.choose}</option>
@@ -64,7 +65,7 @@ function FileChoice({ model }: Props) {
     if (file === undefined) return
     const document = await readCrossingFile(file)
     setRefused(document === null)
-    if (document !== null) model.open(document)
+    if (document !== null) openInDraft(model, document)
   }
   return (
     <div class="field">
@@ -92,11 +93,18 @@ export function StartPanel({ model }: Props) {
       <fieldset class="presets">
         <legend>{W.presets}</legend>
         {PRESETS.map(({ id, document }) => (
-          <button key={id} type="button" onClick={() => model.open({ ...document, name: W.jobs[id] })}>
+          <button
+            key={id}
+            type="button"
+            onClick={() => openInDraft(model, { ...document, name: W.jobs[id] })}
+          >
             {W.jobs[id]}
           </button>
         ))}
       </fieldset>
+      <button type="button" class="quiet" onClick={() => openInDraft(model, EMPTY_CROSSING)}>
+        {W.empty}
+      </button>
       <Folded words={W.more} isOpen={isWide}>
         <DemoChoice model={model} />
         <FileChoice model={model} />
