@@ -6,6 +6,7 @@ import { textAt } from '../state/document-path.ts'
 import { FORM } from '../words/form-words.ts'
 import { Answers, Guard } from './answers/answers.tsx'
 import { VerdictLine } from './answers/verdict-line.tsx'
+import { ExampleNote } from './example-note.tsx'
 import { AirPanel, ToolPanel } from './form/air-panel.tsx'
 import { GroundPanel, OverPanel } from './form/ground-panel.tsx'
 import { LinePanel } from './form/line-panel.tsx'
@@ -28,6 +29,7 @@ export function CrossingPage({ model, saving, isDraft }: Props) {
     <main class="crossing">
       <h1 class="crossing-name">{textAt(model.document.value, 'name') || FORM.unnamed}</h1>
       <div class="saving">{saving}</div>
+      {isDraft && <ExampleNote model={model} />}
       <Guard model={model}>
         <VerdictLine model={model} />
       </Guard>

@@ -1,17 +1,16 @@
 import './saved.css'
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
-import { EMPTY_CROSSING } from '../crossings/presets.ts'
 import { newKey } from '../offline/kept-crossings.ts'
 import { recallHere, rememberHere } from '../state/browser-memory.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
-import { keepSwap, openInDraft, swapped, undoSwap } from './draft-place.ts'
+import { beginEmpty, openInDraft } from './draft-place.ts'
 import { FilesBroughtIn } from './files-brought-in.tsx'
 import { rememberJustSaved } from './load-crossing.ts'
 import { MergePanel } from './merge-panel.tsx'
 import { newId } from './new-id.ts'
+import { ReplacedNote } from './replaced-note.tsx'
 import { SaveBar } from './save-bar.tsx'
-import { SAVE_BAR } from './saved-words.ts'
 import { createSaver, type Saver } from './saver.ts'
 import { SAVER_DOORS } from './saver-doors.ts'
 import { sendOrQueue } from './send-or-queue.ts'
@@ -38,25 +37,8 @@ function handOver(draft: CrossingModel, saver: Saver): boolean {
     keeper.keep({ base: saver.base.value, document: draft.document.value })
   }
   rememberHere(ID_KEY, null)
-  keepSwap(null)
-  draft.open(EMPTY_CROSSING)
+  beginEmpty(draft)
   return true
-}
-
-function OpenedNote({ draft }: { readonly draft: CrossingModel }) {
-  const swap = swapped.value
-  return (
-    <div role="status">
-      {swap !== null && (
-        <div class="undo-line">
-          <p>{SAVE_BAR.opened(swap.openedName)}</p>
-          <button type="button" onClick={() => undoSwap(draft)}>
-            {SAVE_BAR.undoOpen}
-          </button>
-        </div>
-      )}
-    </div>
-  )
 }
 
 /** The bar above the draft: not saved yet, and how it is. */
@@ -80,7 +62,9 @@ export function DraftBar({ model: draft }: { readonly model: CrossingModel }) {
   return (
     <>
       <SaveBar saver={saver} onSaved={goOn} />
-      <OpenedNote draft={draft} />
+      <div role="status">
+        <ReplacedNote draft={draft} />
+      </div>
       <MergePanel saver={saver} model={draft} onSaveAsNew={beginAnew} onSaved={goOn} />
       <FilesBroughtIn
         doors={{

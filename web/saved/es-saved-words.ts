@@ -83,8 +83,6 @@ export const ES_SAVE_BAR: typeof EN_SAVE_BAR = {
     `Hay cambios de este cruce sin guardar: escritos ${when} en otra pestaña, o antes de cerrar el navegador.`,
   takeLeft: 'Abrirlos aquí',
   throwLeft: 'Descartarlos',
-  opened: (name) => `Se abrió «${name}».`,
-  undoOpen: 'Deshacer: volver a lo que había',
 }
 
 export const ES_MERGE: typeof EN_MERGE = {

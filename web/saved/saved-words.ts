@@ -82,8 +82,6 @@ export const EN_SAVE_BAR = {
     `There are changes of this crossing that were not saved: typed ${when} in another tab, or before the browser was closed.`,
   takeLeft: 'Open them here',
   throwLeft: 'Throw them away',
-  opened: (name: string) => `Opened “${name}”.`,
-  undoOpen: 'Undo: back to what was here',
 }
 export const SAVE_BAR = spoken('saveBar', EN_SAVE_BAR)
 

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks'
 import { crossingsHere, type ListedHere } from '../../offline/crossing-list.ts'
 import { keptAgo, OFFLINE } from '../../offline/offline-words.ts'
 import { openInDraft } from '../../saved/draft-place.ts'
+import { ReplacedNote } from '../../saved/replaced-note.tsx'
 import { readCrossingFile, saveCrossingFile } from '../../state/crossing-file.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { FORM } from '../../words/form-words.ts'
@@ -105,6 +106,7 @@ export function StartPanel({ model }: Props) {
       <button type="button" class="quiet" onClick={() => openInDraft(model, EMPTY_CROSSING)}>
         {W.empty}
       </button>
+      <ReplacedNote draft={model} />
       <Folded words={W.more} isOpen={isWide}>
         <DemoChoice model={model} />
         <FileChoice model={model} />
