@@ -47,7 +47,11 @@ export const line = (bare: BareNumbers) =>
       if (l.length !== null && l.launch === null && l.reception === null) return { lengthM: l.length }
       if (l.length === null && l.launch !== null && l.reception !== null)
         return { launch: l.launch, reception: l.reception }
-      addIssue(ctx, { code: 'inputs-conflict', accepted: 'a length, or launch and reception positions' })
+      const isSilent = l.length === null && l.launch === null && l.reception === null
+      addIssue(ctx, {
+        code: isSilent ? 'required' : 'inputs-conflict',
+        accepted: 'a length, or launch and reception positions',
+      })
       return z.NEVER
     })
 
@@ -189,7 +193,7 @@ export const shots = (bare: BareNumbers) =>
         .strictObject({ to: station(bare), depth: orNull(quantity('depth', bare, { min: 0.05, max: 15 })) })
         .transform((shot) => ({ toM: shot.to, depthM: shot.depth })),
     )
-    .max(60)
+    .max(12)
 
 export const over = (bare: BareNumbers) =>
   z

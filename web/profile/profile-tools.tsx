@@ -23,8 +23,8 @@ type ToolsProps = {
   readonly scaleNote: string
   readonly change: ReturnType<typeof useDepthChange>
   readonly say: Say
-  /** On a narrow page: whether all of the drawing is shown. */
-  readonly whole: { readonly isWhole: boolean; readonly onWhole: (isWhole: boolean) => void } | null
+  /** Whether all of the drawing is shown, or the section alone. */
+  readonly whole: { readonly isWhole: boolean; readonly onWhole: (isWhole: boolean) => void }
 }
 
 function undoWords({ last }: ToolsProps['change'], say: Say): string {
@@ -75,11 +75,9 @@ export function ProfileTools(props: ToolsProps) {
         >
           {word('undoShort')}
         </button>
-        {whole !== null && (
-          <button type="button" aria-expanded={whole.isWhole} onClick={() => whole.onWhole(!whole.isWhole)}>
-            {word(whole.isWhole ? 'sectionOnly' : 'whole')}
-          </button>
-        )}
+        <button type="button" aria-expanded={whole.isWhole} onClick={() => whole.onWhole(!whole.isWhole)}>
+          {word(whole.isWhole ? 'sectionOnly' : 'whole')}
+        </button>
       </div>
       <p class="unseen" role="status">
         {scaleNote}

@@ -102,18 +102,19 @@ type BelowProps = Omit<PlannedProps, 'isFormer'> & {
     readonly onExaggeration: (times: number | null) => void
   }
   /** null: the page is wide enough for all of it. */
-  readonly whole: { readonly isWhole: boolean; readonly onWhole: (isWhole: boolean) => void } | null
+  readonly whole: { readonly isWhole: boolean; readonly onWhole: (isWhole: boolean) => void }
+  readonly isNarrow: boolean
 }
 
 /** What is done with the drawing, and its table. On a narrow page, what few need is folded. */
-function Below({ model, input, plan, section, change, look, whole }: BelowProps) {
+function Below({ model, input, plan, section, change, look, whole, isNarrow }: BelowProps) {
   const words = say.value
   const { zoom, onZoom, exaggeration, onExaggeration } = look
   const choices = { exaggeration, onExaggeration, say: words }
   const actions = <ProfileActions model={model} input={input} plan={plan} {...choices} />
   return (
     <>
-      {whole?.isWhole === false && <p class="profile-notes">{notesOf(section.tree)}</p>}
+      {!whole.isWhole && <p class="profile-notes">{notesOf(section.tree)}</p>}
       <div class="profile-row">
         <ProfileTools
           zoom={zoom}
@@ -123,11 +124,11 @@ function Below({ model, input, plan, section, change, look, whole }: BelowProps)
           say={words}
           whole={whole}
         />
-        {whole === null && actions}
+        {!isNarrow && actions}
       </div>
       <p class="fine profile-hint">{profileWord('hint', words)}</p>
       <ProfileTable table={section.table} say={words} />
-      {whole !== null && (
+      {isNarrow && (
         <details class="folded">
           <summary>{profileWord('more', words)}</summary>
           {actions}
@@ -137,7 +138,7 @@ function Below({ model, input, plan, section, change, look, whole }: BelowProps)
   )
 }
 
-/** A narrower page shows the section alone at first. */
+/** Any page shows the section alone at first, so that the form is in sight; on a narrower one what few need is folded. */
 const NARROW_PX = 640
 
 /** So far down the pane shows the drawing; null: all of it. */
@@ -159,13 +160,18 @@ function Planned({ model, input, plan, isFormer }: PlannedProps) {
   const [heldScale, setHeldScale] = useState<number | null>(null)
   const [isWhole, setWhole] = useState(false)
   const isNarrow = widthPx < NARROW_PX
-  const isFolded = isNarrow && !isWhole
+  const isFolded = !isWhole
   const change = useDepthChange(model)
   const drawing = useDrawing(input, plan, widthPx, { zoom, exaggeration: exaggeration ?? heldScale })
   const words = say.value
   useEffect(() => keepHeight(place.current?.offsetHeight ?? 0), [drawing])
   return (
     <section ref={place} class="panel profile" aria-label={profileWord('heading', words)}>
+      {isFormer && (
+        <p class="profile-former" role="status">
+          {profileWord('former', words)}
+        </p>
+      )}
       <div ref={box} class={isFormer ? 'profile-box former' : 'profile-box'}>
         {drawing !== null && (
           <ZoomPane
@@ -186,11 +192,6 @@ function Planned({ model, input, plan, isFormer }: PlannedProps) {
             />
           </ZoomPane>
         )}
-        {isFormer && (
-          <p class="profile-former" role="status">
-            {profileWord('former', words)}
-          </p>
-        )}
       </div>
       {drawing !== null && (
         <Below
@@ -200,7 +201,8 @@ function Planned({ model, input, plan, isFormer }: PlannedProps) {
           section={drawing.section}
           change={change}
           look={{ zoom, onZoom: setZoom, exaggeration, onExaggeration: setExaggeration }}
-          whole={isNarrow ? { isWhole, onWhole: setWhole } : null}
+          whole={{ isWhole, onWhole: setWhole }}
+          isNarrow={isNarrow}
         />
       )}
     </section>

@@ -18,8 +18,10 @@ export function AirAnswer({ plan: { air } }: { readonly plan: Plan }) {
     <Panel id="air-answer" heading={W.heading}>
       <p class={`flag flag-${air.flag}`}>
         <StatusMark shape={FLAG_SHAPES[air.flag]} />
-        {W.flag}: {planWord('airFlag', air.flag, say.value)}. {W.limited}{' '}
-        {planWord('limitedBy', air.limitedBy, say.value)}.
+        {W.flag}: {planWord('airFlag', air.flag, say.value)}.{' '}
+        {air.limitedBy === 'tool'
+          ? W.unlimited
+          : `${W.limited} ${planWord('limitedBy', air.limitedBy, say.value)}.`}
       </p>
       <div class="figures">
         <Figure label={W.tool} value={shown(air.toolGaugePa, 'gaugePressure')} working={POINT} />
@@ -30,7 +32,7 @@ export function AirAnswer({ plan: { air } }: { readonly plan: Plan }) {
         <Figure label={W.unloaded} value={shown(air.unloadedGaugePa, 'gaugePressure')} />
         <Figure
           label={W.margin}
-          value={`${shownNumber(Math.round(air.marginFraction * 100))} %`}
+          value={`${shownNumber(Math.round((1 + air.marginFraction) * 10) / 10)} ×`}
           working={POINT}
         />
       </div>

@@ -7,7 +7,7 @@ import { ANSWERS } from '../../words/answer-words.ts'
 import { RoomyPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
-import { madeOfCover } from './made-of.ts'
+import { madeOfCover, placeOfCover } from './made-of.ts'
 import { OpenFigure } from './open-figure.tsx'
 import { StatusMark } from './status-mark.tsx'
 
@@ -24,7 +24,7 @@ export function BorePanel({ plan }: { readonly plan: Plan }) {
         <Figure
           label={W.cover}
           value={shown(bore.coverM, 'depth')}
-          note={`${W.coverAt} ${shown(bore.coverAtM, 'length')}`}
+          note={placeOfCover(bore.coverAtM)}
           working={cover}
         />
         <Figure label={W.coverRatio} value={`${shownNumber(bore.coverRatio)} ×`} working={cover} />

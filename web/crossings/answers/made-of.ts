@@ -19,11 +19,17 @@ const assumed = (plan: Plan, names: readonly string[]): readonly MadeOf[] =>
       standing: each.standing,
     }))
 
+/** Nearer than this to the launch, a station is the launch. */
+const AT_LAUNCH_M = 0.01
+
+export const placeOfCover = (stationM: number): string =>
+  stationM < AT_LAUNCH_M ? ANSWERS.bore.atLaunch : `${ANSWERS.bore.coverAt} ${shown(stationM, 'length')}`
+
 /** Cover and what each surface asks for it. */
 export const madeOfCover = ({ bore }: Plan): readonly MadeOf[] => [
   {
     name: ANSWERS.bore.cover,
-    value: `${shown(bore.coverM, 'depth')}, ${ANSWERS.bore.coverAt} ${shown(bore.coverAtM, 'length')}`,
+    value: `${shown(bore.coverM, 'depth')}, ${placeOfCover(bore.coverAtM)}`,
   },
   { name: ANSWERS.bore.diameter, value: shown(bore.diameterM, 'diameter') },
   { name: ANSWERS.bore.coverRatio, value: `${shownNumber(bore.coverRatio)} ×` },

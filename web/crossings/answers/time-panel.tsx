@@ -114,7 +114,7 @@ export function TimePanel({ plan }: { readonly plan: Plan }) {
         <Figure
           label={W.people}
           value={shownNumber(crew.people)}
-          note={`${W.watchers} ${shownNumber(crew.watchers)}`}
+          {...(crew.watchers > 0 ? { note: `${W.watchers} ${shownNumber(crew.watchers)}` } : {})}
           working={{ relations: [], parts: madeOfCrew(plan), rule: ANSWERS.made.crew }}
         />
       </div>
