@@ -13,8 +13,11 @@ describe('the answers', () => {
   test('without a plan name every missing thing and where it is', () => {
     const empty = createCrossingModel({ name: 'Only a name' }, { soon: (run) => run() })
     render(<Answers model={empty} />)
-    expect(screen.getByText(/No answers yet/)).toBeTruthy()
+    expect(screen.getByText('Give the length to begin.')).toBeTruthy()
+    expect(screen.getByRole('button', { name: 'Length, face to face' })).toBeTruthy()
     expect(screen.getByRole('button', { name: 'Tool' })).toBeTruthy()
+    // Nobody has done anything wrong yet.
+    expect(document.body.textContent).not.toContain('missing')
   })
 
   test('a figure behind which no relation was recorded is no button', async () => {

@@ -53,6 +53,24 @@ describe('the model of a crossing', () => {
     expect(model.answers.value.state).toBe('current')
   })
 
+  test('a field nobody has filled in is silent; one that was emptied says so', () => {
+    const model = createCrossingModel(FIRST_PRESET, atOnce)
+    expect(model.answers.value.state).toBe('current')
+    model.set('utilities', [{}])
+    expect(model.answers.value.state).toBe('former')
+    expect(model.issues.value).toEqual([])
+    model.set('utilities.0.kind', 'gas')
+    model.set('utilities.0.kind', undefined)
+    expect(model.issues.value.map(({ path, code }) => [path, code])).toEqual([
+      ['utilities.0.kind', 'required'],
+    ])
+    model.set('utilities', [{}, {}])
+    expect(model.issues.value).toEqual([])
+    model.set('utilities', undefined)
+    model.set('tool.diameter', undefined)
+    expect(model.issues.value.map(({ path }) => path)).toEqual(['tool.diameter'])
+  })
+
   test('another crossing opened does not inherit the answers of the one before', () => {
     const model = createCrossingModel(FIRST_PRESET, atOnce)
     expect(model.answers.value.state).toBe('current')

@@ -115,7 +115,12 @@ describe('lines crossed', () => {
     render(<LinesPanel model={model} />)
     expect(codes()).toContain('lines-not-asked')
     fireEvent.click(screen.getByLabelText('Asked: none here'))
-    expect(model.issues.value.map((issue) => issue.path)).toContain('utilitiesAsked.by')
+    // Said by the answers as still needed; the fresh field itself is silent.
+    expect(model.answers.value).toMatchObject({
+      state: 'former',
+      issues: expect.arrayContaining([expect.objectContaining({ path: 'utilitiesAsked.by' })]),
+    })
+    expect(model.issues.value).toEqual([])
     fireEvent.input(screen.getByLabelText('Who said so'), { target: { value: 'T. Marsh' } })
     model.set('utilitiesAsked.on', '2026-11-23')
     expect(codes()).not.toContain('lines-not-asked')

@@ -22,6 +22,7 @@ export type CrossingModel = {
   /** The crossing file, every text as it was typed. */
   readonly document: ReadonlySignal<JsonObject>
   readonly answers: ReadonlySignal<Answers>
+  /** What the fields say of it; one nobody has filled in yet is silent, and the answers name it. */
   readonly issues: ReadonlySignal<readonly Issue[]>
   /** Rises when another crossing is opened: fields forget what was half typed. */
   readonly opened: ReadonlySignal<number>
@@ -38,12 +39,23 @@ type Options = {
   readonly soon?: (run: () => void) => void
 }
 
+/** What stands below a place that changes is new there. */
+function withEmptied(
+  emptied: ReadonlySet<Path>,
+  [path, value]: readonly [Path, Json | undefined],
+): ReadonlySet<Path> {
+  const others = [...emptied].filter((each) => each !== path && !each.startsWith(`${path}.`))
+  return new Set(value === undefined ? [...others, path] : others)
+}
+
 export function createCrossingModel(initial: JsonObject, options: Options = {}): CrossingModel {
   const soon = options.soon ?? ((run) => requestAnimationFrame(run))
   const document = signal(initial)
   const settled: Signal<JsonObject> = signal(initial)
   const opened = signal(0)
   const setAside = new Map<Path, Json>()
+  /** Places that were filled in and emptied again. */
+  const emptied: Signal<ReadonlySet<Path>> = signal(new Set())
   let waiting = false
   // Kept outside the signals: it follows from their history, not from their present values.
   let lastGood: { readonly plan: Plan; readonly input: CrossingInput } | null = null
@@ -58,6 +70,7 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
   }
 
   const setAll = (changes: readonly (readonly [Path, Json | undefined])[]) => {
+    emptied.value = changes.reduce(withEmptied, emptied.value)
     document.value = changes.reduce((at, [path, value]) => withValue(at, path, value), document.value)
     settleSoon()
   }
@@ -78,9 +91,11 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
     answers,
     issues: computed(() => {
       if (answers.value.state === 'current') return []
-      // On a form that has not answered yet an empty field is not a mistake: the answers say what is still needed.
+      // A field nobody has filled in yet is not a mistake: the answers say what is still needed.
       const { state, issues } = answers.value
-      return state === 'none' ? issues.filter((issue) => issue.code !== 'required') : issues
+      const isSaid = ({ code, path }: Issue) =>
+        code !== 'required' || (state !== 'none' && emptied.value.has(path))
+      return issues.filter(isSaid)
     }),
     opened,
     setAside,
@@ -89,6 +104,7 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
     open(next) {
       lastGood = null
       setAside.clear()
+      emptied.value = new Set()
       opened.value += 1
       document.value = next
       settled.value = next

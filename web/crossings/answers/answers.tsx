@@ -1,16 +1,13 @@
 import { useSignalEffect } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
 import { useEffect, useErrorBoundary, useState } from 'preact/hooks'
-import type { Issue } from '../../../shared/core/outcome.ts'
 import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
-import { issueSentence } from '../../../shared/text/issue-sentences.ts'
 import { verdictSentence } from '../../../shared/text/verdict-sentence.ts'
-import { focusField } from '../../fields/focus-field.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { placeWords } from '../../words/place-words.ts'
+import { Problems } from '../still-needed.tsx'
 import { AirAnswer } from './air-panel.tsx'
 import { ComparePanel } from './compare-panel.tsx'
 import { MapPanel } from './map-panel.tsx'
@@ -20,23 +17,6 @@ import { TimePanel } from './time-panel.tsx'
 
 type Props = { readonly model: CrossingModel }
 type PartsProps = { readonly plan: Plan; readonly input: CrossingInput }
-
-function Problems({ issues }: { readonly issues: readonly Issue[] }) {
-  return (
-    <ul class="problems">
-      {issues.map((issue) => (
-        <li key={`${issue.path} ${issue.code}`}>
-          {issue.path !== '' && (
-            <button type="button" class="link" onClick={() => focusField(issue.path)}>
-              {placeWords(issue.path)}
-            </button>
-          )}{' '}
-          {issueSentence(issue, say.value.lang)}
-        </li>
-      ))}
-    </ul>
-  )
-}
 
 type FurtherAnswers = typeof import('./further-answers.tsx')['FurtherAnswers']
 
@@ -80,19 +60,14 @@ export function Guard({ model, children }: Props & { readonly children: Componen
 function Current({ model }: Props) {
   const answers = model.answers.value
   if (answers.state === 'none') {
-    return (
-      <>
-        <p>{ANSWERS.waiting}</p>
-        <Problems issues={answers.issues} />
-      </>
-    )
+    return <Problems issues={answers.issues} isBegun={false} />
   }
   return (
     <>
       {answers.state === 'former' && (
         <div class="former-note" role="status">
           <p>{ANSWERS.former}</p>
-          <Problems issues={answers.issues} />
+          <Problems issues={answers.issues} isBegun />
         </div>
       )}
       <Parts model={model} plan={answers.plan} input={answers.input} />
