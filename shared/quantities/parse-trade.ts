@@ -33,7 +33,8 @@ const COMES_WITH = /\s(?:w\/|with)\s.*$/i
 const LEAST_BARE_MM = 16
 
 function refusePipe(code: IssueCode, given: unknown, candidates: readonly Candidate[] = []): Refused {
-  const issue = { code, given: shortened(given), accepted: ACCEPTED }
+  const unknown = code === 'not-a-quantity' ? { values: { why: 'pipe' } } : {}
+  const issue = { code, given: shortened(given), accepted: ACCEPTED, ...unknown }
   return { ok: false, issue: candidates.length > 0 ? { ...issue, candidates } : issue }
 }
 

@@ -7,6 +7,7 @@ export const EN_ISSUES = {
   'unknown-choice': '“{given:text}” is not on the list.',
   'unknown-choice/bare': 'A value is missing here, or is not on the list.',
   'not-a-quantity': '“{given:text}” does not read as a number with a unit.',
+  'not-a-quantity/pipe': '“{given:text}” is not a pipe known here.',
   'not-a-quantity/zero-denominator': '“{given:text}” divides by zero.',
   'unknown-unit': 'The unit in “{given:text}” is not known.',
   'wrong-dimension': 'The unit in “{given:text}” measures something else.',

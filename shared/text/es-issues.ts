@@ -9,6 +9,7 @@ export const ES_ISSUES = {
   'unknown-choice': '«{given:text}» no está en la lista.',
   'unknown-choice/bare': 'Falta un valor aquí, o no está en la lista.',
   'not-a-quantity': '«{given:text}» no se lee como un número con unidad.',
+  'not-a-quantity/pipe': '«{given:text}» no es un tubo que se conozca aquí.',
   'not-a-quantity/zero-denominator': '«{given:text}» divide entre cero.',
   'unknown-unit': 'No se conoce la unidad de «{given:text}».',
   'wrong-dimension': 'La unidad de «{given:text}» mide otra cosa.',

@@ -97,6 +97,17 @@ describe('a pipe note', () => {
     expect(model.answers.value.state).toBe('current')
   })
 
+  test('one that is not known says so with examples, and shows the former pipe as the former', () => {
+    const field = noteField()
+    fireEvent.input(field, { target: { value: 'purple pipe' } })
+    expect(document.body.textContent).not.toContain('3/4 · K')
+    fireEvent.blur(field)
+    expect(
+      screen.getByText(/“purple pipe” is not a pipe known here\. Accepted: 3\/4 K, 1 in CTS/),
+    ).toBeTruthy()
+    expect(screen.getByText(/^The plan still has the pipe from before: 3\/4 · K/)).toBeTruthy()
+  })
+
   test('one that may be two pipes is asked about, and the pipe in hand stays', () => {
     const field = noteField()
     fireEvent.input(field, { target: { value: '1 in PE' } })

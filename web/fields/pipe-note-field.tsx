@@ -4,6 +4,7 @@ import { type PipeNote, parsePipeNote } from '../../shared/quantities/parse-trad
 import { PIPE_SYSTEMS } from '../../shared/tables/pipes.ts'
 import { type Path, textAt } from '../state/document-path.ts'
 import type { Json, JsonObject } from '../state/json.ts'
+import { FIELD_WORDS } from '../words/field-words.ts'
 import { describedBy, FieldFrame } from './field-frame.tsx'
 import { type FieldPlace, fieldId } from './field-place.ts'
 
@@ -52,13 +53,16 @@ export function PipeNoteField({ model, path, label, hint }: FieldPlace) {
     if (parsed?.ok) model.setAll(changesFrom(path, parsed, typed))
   }
   const issues = isLeft && note !== null && !note.ok ? [{ ...note.issue, path: `${path}.note` }] : []
-  const words = pipeInWords(model.document.value, path)
+  const inFile = pipeInWords(model.document.value, path)
+  // While what stands here is not read, the pipe of the file is another one.
+  const isOther = inFile !== '' && note !== null && !note.ok
+  const reading = isOther ? (isLeft ? FIELD_WORDS.planKeeps(inFile) : null) : inFile
   return (
     <FieldFrame
       id={id}
       label={label}
       hint={hint}
-      reading={words === '' ? null : words}
+      reading={reading === '' ? null : reading}
       issues={issues}
       onTake={read}
     >

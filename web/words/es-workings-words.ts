@@ -3,6 +3,7 @@ import type { EN_SHELL, EN_WORKINGS } from './workings-words.ts'
 
 export const ES_FIELD_WORDS: typeof EN_FIELD_WORDS = {
   notSaid: 'sin dato',
+  planKeeps: (what) => `El plan conserva el tubo de antes: ${what}`,
   yes: 'sí',
   no: 'no',
   remove: (what) => `Quitar ${what}`,

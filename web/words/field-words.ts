@@ -3,6 +3,7 @@ import { spoken } from './spoken-words.ts'
 /** Words of the controls themselves. */
 export const EN_FIELD_WORDS = {
   notSaid: 'not said',
+  planKeeps: (what: string) => `The plan still has the pipe from before: ${what}`,
   yes: 'yes',
   no: 'no',
   remove: (what: string) => `Remove ${what}`,
