@@ -202,7 +202,7 @@ export const over = (bare: BareNumbers) =>
         .strictObject({ from: station(bare), to: station(bare), kind: choice(OVER_KINDS, SURFACE_WORDS) })
         .transform((reach) => ({ fromM: reach.from, toM: reach.to, kind: reach.kind })),
     )
-    .max(60)
+    .max(12)
 
 export const surface = (bare: BareNumbers) =>
   z

@@ -6,6 +6,7 @@ import type { Issue } from '../../shared/core/outcome.ts'
 import { issuesWithText } from '../issues-with-text.ts'
 import { StoreError } from '../store/store-error.ts'
 import { languageOf } from './language.ts'
+import { PlanningError } from './planning/plan-task.ts'
 
 /** What every route may count on. */
 export type AppEnv = { Bindings: Partial<HttpBindings>; Variables: { requestId: string } }
@@ -26,6 +27,8 @@ export type ApiErrorCode =
   | 'refused'
   | 'store-full'
   | 'store-unavailable'
+  | 'too-busy'
+  | 'too-long'
   | 'wrong-media-type'
 
 /** The one shape of an error, whatever went wrong. */
@@ -54,6 +57,10 @@ export const mapErrors = (log: (line: string) => void) => (error: Error, c: Cont
     log(`${about}: ${error.message} (${String(error.cause)})`)
     c.header('Retry-After', '5')
     return error.code === 'full' ? refuse(c, 507, 'store-full') : refuse(c, 503, 'store-unavailable')
+  }
+  if (error instanceof PlanningError) {
+    c.header('Retry-After', '5')
+    return refuse(c, 503, error.code === 'too-long' ? 'too-long' : 'too-busy')
   }
   log(`${about}: ${error.stack ?? String(error)}`)
   return refuse(c, 500, 'internal')

@@ -7,6 +7,7 @@ import { NOUN_PATHS } from '../store/nouns.ts'
 import type { Stores } from '../store/open-store.ts'
 import { type AppEnv, mapErrors, refuse } from './api-error.ts'
 import { hostRule, ownHostOnly } from './own-host.ts'
+import { type Planner, planOnTheSpot } from './planning/plan-task.ts'
 import { aboutRoutes } from './routes/about-routes.ts'
 import { contentRoutes } from './routes/content-routes.ts'
 import { nounRoutes } from './routes/noun-routes.ts'
@@ -22,6 +23,8 @@ export type AppDependencies = {
   /** What this server is called, besides the names of the machine itself. */
   readonly hosts: readonly string[]
   readonly now: () => Date
+  /** Without one plans are made on the spot. */
+  readonly planner?: Planner
   /** One line for whoever runs the server. */
   readonly log: (line: string) => void
 }
@@ -41,13 +44,26 @@ const headers = () =>
       formAction: ["'self'"],
       frameAncestors: ["'none'"],
     },
+    crossOriginOpenerPolicy: 'same-origin',
+    crossOriginResourcePolicy: 'same-origin',
+    // The crew's own place on the map is all the pages may ever ask the machine for.
+    permissionsPolicy: {
+      geolocation: ['self'],
+      camera: [],
+      microphone: [],
+      payment: [],
+      usb: [],
+      serial: [],
+      bluetooth: [],
+      browsingTopics: [],
+    },
     xFrameOptions: 'DENY',
     referrerPolicy: 'no-referrer',
     // Left to the proxy that ends TLS: this server speaks plain HTTP.
     strictTransportSecurity: false,
   })
 
-function apiRoutes({ store, now }: AppDependencies) {
+function apiRoutes({ store, now, planner = planOnTheSpot }: AppDependencies) {
   const api = new Hono<AppEnv>()
     .use('*', async (c, next) => {
       await next()
@@ -58,10 +74,10 @@ function apiRoutes({ store, now }: AppDependencies) {
       await store.crossings.list({ after: null, limit: 1 })
       return c.json({ status: 'ok', engine: ENGINE_VERSION })
     })
-    .route('/plans', planRoutes())
+    .route('/plans', planRoutes(planner))
     .route('/schemas', schemaRoutes())
     .route('/relations', relationRoutes())
-  for (const path of NOUN_PATHS) api.route(`/${path}`, nounRoutes(path, store[path], now))
+  for (const path of NOUN_PATHS) api.route(`/${path}`, nounRoutes(path, store[path], { planner, now }))
   api.route('/attachments', contentRoutes(store))
   return api.all('*', (c) => refuse(c, 404, 'not-found'))
 }

@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util'
 import { serverConfig } from '../config.ts'
 import { projectRoot } from '../project-root.ts'
 import { workingFolder } from '../working-folder.ts'
+import { plansInThisThread } from './planning/plan-worker.ts'
 import { serveUntilStopped } from './serve.ts'
 
 const USAGE = 'usage: npm start [-- --port N] [--host H] [--data DIR] [--empty]'
@@ -43,4 +44,4 @@ async function main(): Promise<number> {
   return serveUntilStopped(found.config, write)
 }
 
-process.exitCode = await main()
+if (!plansInThisThread()) process.exitCode = await main()

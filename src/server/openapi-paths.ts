@@ -53,6 +53,7 @@ const ERRORS: Readonly<Record<number, string>> = {
   413: 'more than 1 MB, or 20 MB of an attachment',
   415: 'not application/json, or not the media type the attachment says',
   422: 'understood, and refused: every problem with its place; or a key used before for another change',
+  503: 'too much to plan, or too many plans at once: ask again later, or for less',
 }
 const CURRENT: Readonly<Record<number, string>> = {
   409: 'somebody was faster: `current` is what is there now',
@@ -114,7 +115,7 @@ function nounPaths({ path, plural, file, answers, saving, result }: NounWords) {
         responses: {
           200: kept,
           201: { ...kept, description: 'created' },
-          ...errors(400, 404, 413, 415, 422),
+          ...errors(400, 404, 413, 415, 422, 503),
           ...LOST_RACE,
         },
       },
@@ -197,7 +198,7 @@ export const OPENAPI_PATHS = {
     post: {
       summary: 'Plan a crossing without keeping it',
       requestBody: body(ref('crossing-1')),
-      responses: { 200: answer('the plan', ref('plan-1')), ...errors(400, 413, 415, 422) },
+      responses: { 200: answer('the plan', ref('plan-1')), ...errors(400, 413, 415, 422, 503) },
     },
   },
   ...crossingPaths,

@@ -1,17 +1,36 @@
 import type { AddressInfo } from 'node:net'
+import { availableParallelism } from 'node:os'
 import { serve as listen, type ServerType } from '@hono/node-server'
 import type { ServerConfig } from '../config.ts'
-import { type OpenStore, openStore } from '../store/open-store.ts'
+import { openStore } from '../store/open-store.ts'
 import { seedDemo } from '../store/seed-demo.ts'
 import { StoreError } from '../store/store-error.ts'
 import { storeSentence } from '../store/store-sentence.ts'
 import { buildApp } from './app.ts'
+import { type Planner, planOnTheSpot } from './planning/plan-task.ts'
+import { createWorkerPlanner } from './planning/worker-planner.ts'
+import { requestsUnderWay } from './requests-under-way.ts'
 import { pagesAreBuilt } from './static-pages.ts'
 
 export type Running = { readonly address: string; close(): Promise<void> }
 
-/** Requests under way get this long to finish when the server is asked to end. */
+/** Connections get this long to end by themselves when the server is asked to end. */
 const LAST_WORDS_MS = 3000
+
+const PLAN_BUDGET_MS = 2000
+const MOST_PLANS_WAITING = 32
+const MOST_THREADS = 4
+
+/** The bundled program plans in threads, which are started from the bundle itself; its sources are no such program. */
+function plannerOf(program: string): Planner {
+  if (!program.endsWith('.mjs')) return planOnTheSpot
+  return createWorkerPlanner({
+    entry: new URL(program),
+    threads: Math.max(1, Math.min(MOST_THREADS, availableParallelism() - 1)),
+    budgetMs: PLAN_BUDGET_MS,
+    mostWaiting: MOST_PLANS_WAITING,
+  })
+}
 
 function listenSentence(error: Error, { port, host }: ServerConfig): string | null {
   const code = 'code' in error ? String(error.code) : ''
@@ -30,18 +49,11 @@ export function startSentence(error: unknown, config: ServerConfig): string | nu
   return error instanceof Error ? listenSentence(error, config) : null
 }
 
-function listenOn(config: ServerConfig, store: OpenStore, log: (line: string) => void): Promise<ServerType> {
-  const app = buildApp({
-    store,
-    webRoot: config.webRoot,
-    hosts: [config.host, ...config.names],
-    now: () => new Date(),
-    log,
-  })
+type Fetch = ReturnType<typeof buildApp>['fetch']
+
+function listenOn(config: ServerConfig, fetch: Fetch): Promise<ServerType> {
   return new Promise((resolve, reject) => {
-    const server = listen({ fetch: app.fetch, port: config.port, hostname: config.host }, () =>
-      resolve(server),
-    )
+    const server = listen({ fetch, port: config.port, hostname: config.host }, () => resolve(server))
     server.once('error', reject)
   })
 }
@@ -53,29 +65,47 @@ function addressOf(server: ServerType, host: string): string {
   return `http://${name.includes(':') ? `[${name}]` : name}:${port}/`
 }
 
+/** Takes no more connections and lets those there are end; the patience for them has an end too. */
+function stopListening(server: ServerType): Promise<void> {
+  return new Promise((resolve) => {
+    const impatient = setTimeout(() => {
+      if ('closeAllConnections' in server) server.closeAllConnections()
+    }, LAST_WORDS_MS)
+    server.close(() => {
+      clearTimeout(impatient)
+      resolve()
+    })
+    if ('closeIdleConnections' in server) server.closeIdleConnections()
+  })
+}
+
 /** Opens the store, puts the demo in, and listens. Throws what `startSentence` can tell about. */
 export async function startServer(config: ServerConfig, log: (line: string) => void): Promise<Running> {
   const store = await openStore(config.dataFolder, config.databaseUrl)
+  const planner = plannerOf(import.meta.url)
   try {
     if (config.demo) await seedDemo(store, config.demoFolder, new Date())
-    const server = await listenOn(config, store, log)
+    const app = buildApp({
+      store,
+      webRoot: config.webRoot,
+      hosts: [config.host, ...config.names],
+      now: () => new Date(),
+      log,
+      planner,
+    })
+    const underWay = requestsUnderWay(app.fetch)
+    const server = await listenOn(config, underWay.fetch)
     return {
       address: addressOf(server, config.host),
       close: async () => {
-        await new Promise<void>((resolve) => {
-          const impatient = setTimeout(() => {
-            if ('closeAllConnections' in server) server.closeAllConnections()
-          }, LAST_WORDS_MS)
-          server.close(() => {
-            clearTimeout(impatient)
-            resolve()
-          })
-          if ('closeIdleConnections' in server) server.closeIdleConnections()
-        })
+        await stopListening(server)
+        await underWay.settled()
+        await planner.close()
         await store.close()
       },
     }
   } catch (error) {
+    await planner.close()
     await store.close()
     throw error
   }

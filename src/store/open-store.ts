@@ -22,7 +22,8 @@ export const storeFile = (dataFolder: string): string => join(dataFolder, 'under
 export async function openDatabase({ dataFolder, databaseUrl }: StorePlace): Promise<Database> {
   if (databaseUrl === null) {
     try {
-      mkdirSync(dataFolder, { recursive: true })
+      // A folder that was there already is its owner's to open to others; the file in it never is.
+      mkdirSync(dataFolder, { recursive: true, mode: 0o700 })
     } catch (error) {
       throw new StoreError('cannot-write-folder', dataFolder, error)
     }

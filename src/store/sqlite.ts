@@ -1,3 +1,4 @@
+import { chmodSync } from 'node:fs'
 import { setTimeout as sleep } from 'node:timers/promises'
 import {
   CompiledQuery,
@@ -83,6 +84,15 @@ async function patiently(work: () => unknown): Promise<void> {
   }
 }
 
+/** For its owner's eyes; the log beside it takes its rights from it. Somebody else's file keeps the rights it has. */
+function keepToOneself(file: string): void {
+  try {
+    chmodSync(file, 0o600)
+  } catch (error) {
+    if (!(error instanceof Error && 'code' in error && error.code === 'EPERM')) throw error
+  }
+}
+
 /**
  * Opens the embedded database, made when absent. What has been acknowledged is on the disk: write-ahead log with a full
  * sync at each commit. The driver is loaded here and not above, so that programs without a store start quickly.
@@ -91,6 +101,7 @@ export async function openSqlite(file: string): Promise<Database> {
   const { default: Driver } = await import('libsql')
   try {
     const database = new Driver(file)
+    keepToOneself(file)
     database.pragma(`busy_timeout = ${BUSY_TIMEOUT_MS}`)
     await patiently(() => database.pragma('journal_mode = WAL'))
     database.pragma('synchronous = FULL')

@@ -23,8 +23,8 @@ export async function bundle(entry, output) {
       platform: 'node',
       target: 'node20',
       format: 'esm',
-      // The databases' drivers are loaded from node_modules: one carries a native binary, the other looks for one.
-      external: ['libsql', 'pg'],
+      // Loaded from node_modules: they carry a native binary, or look for one.
+      external: ['libsql', 'pg', '@node-rs/argon2'],
       banner: { js: REQUIRE_BANNER },
       logLevel: 'silent',
     })

@@ -23,7 +23,7 @@ describe.each(DATABASES)('on %s', (name, makePlaces) => {
   beforeAll(async () => {
     places = await makePlaces()
   }, 60_000)
-  afterAll(() => places.end())
+  afterAll(() => places.end(), 60_000)
   beforeEach(async () => {
     place = await places.fresh()
     const store = await openAt(place)

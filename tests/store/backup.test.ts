@@ -119,7 +119,7 @@ describe.each(DATABASES)('a backup of %s', (_name, makePlaces) => {
   beforeAll(async () => {
     places = await makePlaces()
   }, 60_000)
-  afterAll(() => places.end())
+  afterAll(() => places.end(), 60_000)
 
   test('shows one moment while others write, and keeps nobody waiting', async () => {
     const place = await places.fresh()

@@ -85,7 +85,7 @@ describe.each(DATABASES)('on %s', (name, makePlaces) => {
     places = await makePlaces()
     place = await places.fresh()
   }, 60_000)
-  afterAll(() => places.end())
+  afterAll(() => places.end(), 60_000)
 
   const kills = Array.from({ length: KILLS[name] ?? FEW_KILLS }, (_, at) => at + 1)
   test.each(kills)(

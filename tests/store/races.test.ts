@@ -29,7 +29,7 @@ describe.each(DATABASES)('on %s', (_name, makePlaces) => {
   beforeAll(async () => {
     places = await makePlaces()
   }, 60_000)
-  afterAll(() => places.end())
+  afterAll(() => places.end(), 60_000)
 
   test(`${EDITORS} editors of ${CROSSINGS} crossings lose nothing`, async () => {
     const store = await openAt(await places.fresh())

@@ -75,7 +75,7 @@ describe.each(DATABASES)('on %s', (_name, makePlaces) => {
   beforeAll(async () => {
     places = await makePlaces()
   }, 60_000)
-  afterAll(() => places.end())
+  afterAll(() => places.end(), 60_000)
 
   test('a store made by a newer version is refused and left alone', async () => {
     const place = await places.fresh()

@@ -1,14 +1,15 @@
 import { Hono } from 'hono'
 import { z } from 'zod'
-import type { Issue } from '../../../shared/core/outcome.ts'
+import { done, type Issue } from '../../../shared/core/outcome.ts'
 import { documentToKeep } from '../../document-to-keep.ts'
 import type { Store } from '../../store/noun.ts'
-import type { NamedDocument, NounPath } from '../../store/nouns.ts'
+import { type NamedDocument, NOUNS, type NounPath } from '../../store/nouns.ts'
 import { actOf } from '../act.ts'
 import { type AppEnv, refuse } from '../api-error.ts'
 import { jsonBody, limitedBody } from '../json-body.ts'
 import { answerChange, answerKept, versionWanted } from '../kept-answer.ts'
 import { AFTER_ID, AFTER_VERSION, pageRequest } from '../page-request.ts'
+import type { Planner } from '../planning/plan-task.ts'
 
 const uuid = z.guid()
 
@@ -85,7 +86,17 @@ const readRoutes = (kept: Store<NamedDocument>) =>
       return c.json({ items, next: page.next })
     })
 
-const changeRoutes = (path: NounPath, kept: Store<NamedDocument>, now: () => Date) =>
+/** What the routes of a noun work with. */
+export type NounWorld = { readonly planner: Planner; readonly now: () => Date }
+
+/** As `documentToKeep`, with the planning of a crossing done where it holds nobody up. */
+async function toKeep(path: NounPath, given: unknown, planner: Planner, signal: AbortSignal) {
+  if (path !== 'crossings') return documentToKeep(path, given)
+  const made = await planner.keep(given, signal)
+  return made.ok ? done({ document: NOUNS.crossings.read(given), made: made.value }) : made
+}
+
+const changeRoutes = (path: NounPath, kept: Store<NamedDocument>, { planner, now }: NounWorld) =>
   new Hono<AppEnv>()
     .put('/:id', limitedBody(), async (c) => {
       const id = idOf(c.req.param('id'))
@@ -94,7 +105,7 @@ const changeRoutes = (path: NounPath, kept: Store<NamedDocument>, now: () => Dat
       if (!body.ok) return body.answer
       const how = actOf(c, now())
       if (!how.ok) return refuse(c, 400, 'bad-request', how.issues)
-      const parsed = documentToKeep(path, body.value)
+      const parsed = await toKeep(path, body.value, planner, c.req.raw.signal)
       if (!parsed.ok) return refuse(c, 422, 'refused', parsed.issues)
       const { act, expectedVersion } = how.asked
       const entry = { id, ...parsed.value }
@@ -126,5 +137,5 @@ const changeRoutes = (path: NounPath, kept: Store<NamedDocument>, now: () => Dat
     })
 
 /** The documents of one noun as they are kept: read by anyone, changed only from the version last seen. */
-export const nounRoutes = (path: NounPath, kept: Store<NamedDocument>, now: () => Date) =>
-  new Hono<AppEnv>().route('/', readRoutes(kept)).route('/', changeRoutes(path, kept, now))
+export const nounRoutes = (path: NounPath, kept: Store<NamedDocument>, world: NounWorld) =>
+  new Hono<AppEnv>().route('/', readRoutes(kept)).route('/', changeRoutes(path, kept, world))
