@@ -1,5 +1,7 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
+import { noteReached } from '../../web/offline/connection.ts'
+import { createCrossingList } from '../../web/saved/crossing-list.ts'
 import { fetchList, sendCrossing } from '../../web/saved/crossing-requests.ts'
 import { type Row, rowsShown } from '../../web/saved/listed-rows.ts'
 import { newId } from '../../web/saved/new-id.ts'
@@ -7,6 +9,9 @@ import { type WorkKeeper, workKeeper } from '../../web/saved/unsaved-work.ts'
 import { ID, keptAs } from './saved-kept.ts'
 
 afterEach(() => vi.unstubAllGlobals())
+
+/** Nobody else holds one. */
+const LOCKS = { request: (_name: string, _how: object, work: (lock: object) => unknown) => work({}) }
 
 const row = (name: string, day: number): Row => ({
   id: name,
@@ -54,6 +59,24 @@ describe('the list', () => {
     expect(asked[1]).toBe(`/api/crossings?limit=500&after=${ID}`)
     expect(await fetchList()).toEqual({ state: 'trouble' })
     expect(await fetchList()).toEqual({ state: 'unreachable' })
+  })
+})
+
+describe('the list on the page', () => {
+  test('is fetched again as soon as the server can be reached', async () => {
+    Object.defineProperty(navigator, 'locks', { configurable: true, value: LOCKS })
+    const list = createCrossingList()
+    const stop = list.followConnection()
+    vi.stubGlobal('fetch', async () => {
+      throw new TypeError('Failed to fetch')
+    })
+    await list.load()
+    expect(list.listing.value.state).toBe('kept')
+    const { result, issues, inputSha256, ...listed } = keptAs(1)
+    vi.stubGlobal('fetch', async () => Response.json({ items: [listed], next: null }))
+    noteReached(true)
+    await expect.poll(() => list.listing.value.state).toBe('here')
+    stop()
   })
 })
 

@@ -1,5 +1,6 @@
-import { type Signal, signal } from '@preact/signals'
-import { forgetCrossing, keepCrossings, keptList } from '../offline/kept-crossings.ts'
+import { effect, type Signal, signal, untracked } from '@preact/signals'
+import { connection } from '../offline/connection.ts'
+import { forgetCrossing, keepCrossings, keptList, outboxCount } from '../offline/kept-crossings.ts'
 import type { JsonObject } from '../state/json.ts'
 import { deleteCrossing, fetchList, restoreCrossing, type Sent } from './crossing-requests.ts'
 import { type Row, rowOfListed, rowsOfCopies } from './listed-rows.ts'
@@ -23,6 +24,8 @@ export type CrossingList = {
   /** What came of the last thing done. */
   readonly said: Signal<string>
   load(): Promise<void>
+  /** Loads again when the server is back, and when what waited has gone there; gives the end of it. */
+  followConnection(): () => void
   /** Whether it is gone. */
   remove(row: Row): Promise<boolean>
   undo(deleted: Deleted): Promise<void>
@@ -57,6 +60,15 @@ export function createCrossingList(): CrossingList {
     deleted,
     said,
     load,
+    followConnection() {
+      let waited = outboxCount.peek()
+      return effect(() => {
+        const isBack = connection.value === 'online' && listing.value.state === 'kept'
+        const hasGone = outboxCount.value < waited
+        waited = outboxCount.value
+        if (isBack || hasGone) untracked(() => void load())
+      })
+    },
     async remove({ id, version, name }) {
       if (version === null) {
         said.value = SAVED.notDone.unreachable(name)

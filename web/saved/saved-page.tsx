@@ -2,6 +2,7 @@ import './saved.css'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
 import { EMPTY_CROSSING } from '../crossings/presets.ts'
+import { connection } from '../offline/connection.ts'
 import { saveFile } from '../state/crossing-file.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import type { JsonObject } from '../state/json.ts'
@@ -136,15 +137,20 @@ function Listing({ list }: { readonly list: CrossingList }) {
   if (listing.state === 'loading') return <p role="status">{SAVED.loading}</p>
   if (listing.state === 'here') return <Rows list={list} rows={listing.rows} />
   const rows = listing.state === 'kept' ? listing.rows : []
+  const isComing = listing.state === 'kept' && connection.value === 'online'
   const sentence = listing.state === 'trouble' ? SAVED.trouble : SAVED.unreachable
   return (
     <>
-      <div class="former-note" role="status">
-        <p>{listing.state === 'kept' && rows.length === 0 ? SAVED.unreachableNothing : sentence}</p>
-        <button type="button" onClick={() => void list.load()}>
-          {SAVED.again}
-        </button>
-      </div>
+      {isComing ? (
+        <p role="status">{SAVED.loading}</p>
+      ) : (
+        <div class="former-note" role="status">
+          <p>{listing.state === 'kept' && rows.length === 0 ? SAVED.unreachableNothing : sentence}</p>
+          <button type="button" onClick={() => void list.load()}>
+            {SAVED.again}
+          </button>
+        </div>
+      )}
       {rows.length > 0 && <Rows list={list} rows={rows} />}
     </>
   )
@@ -179,6 +185,7 @@ export function SavedPage({ draft }: { readonly draft: CrossingModel }) {
   const list = useMemo(createCrossingList, [])
   const { route } = useLocation()
   useEffect(() => void list.load(), [list])
+  useEffect(() => list.followConnection(), [list])
   const open = (document: JsonObject) => {
     openInDraft(draft, document)
     route('/')

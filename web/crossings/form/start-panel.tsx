@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
+import { connection } from '../../offline/connection.ts'
 import { crossingsHere, type ListedHere } from '../../offline/crossing-list.ts'
 import { keptAgo, OFFLINE } from '../../offline/offline-words.ts'
 import { openInDraft } from '../../saved/draft-place.ts'
@@ -22,6 +23,7 @@ function demosHint(demos: Demos): string | null {
 
 function DemoChoice({ model }: Props) {
   const [demos, setDemos] = useState<Demos>({ state: 'asking' })
+  const isOnline = connection.value === 'online'
   useEffect(() => {
     let isHere = true
     crossingsHere().then((answer) => {
@@ -30,7 +32,7 @@ function DemoChoice({ model }: Props) {
     return () => {
       isHere = false
     }
-  }, [])
+  }, [isOnline])
   const kept = demos.state === 'answered' || demos.state === 'kept' ? demos.value : []
   const hint = demosHint(demos)
   return (
