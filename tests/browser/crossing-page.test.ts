@@ -180,3 +180,39 @@ describe.each(['light', 'dark'] as const)('axe, %s', (colorScheme) => {
     await page.context().close()
   })
 })
+
+test(
+  'a first visit shows an example that says so; a new crossing is empty, and what it replaced comes back after a reload',
+  async () => {
+    const page = await openCrossing(DESK)
+    await page.getByText(/^This is an example from an invented town/).waitFor()
+    await page.getByRole('textbox', { name: 'Length, face to face' }).fill('31 ft')
+    await page.getByRole('textbox', { name: 'Name of the crossing' }).fill('Elm Street 4')
+    expect(await page.getByRole('button', { name: 'Start empty' }).count()).toBe(0)
+    await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Saved' }).click()
+    await page.getByRole('button', { name: 'New crossing' }).click()
+    await page.getByText('Give the length to begin.').waitFor()
+    const filled = await page
+      .locator('.crossing-form input:not([type=radio]):not([type=file])')
+      .evaluateAll((inputs) => inputs.flatMap((each) => ('value' in each && each.value ? [each.id] : [])))
+    expect(filled).toEqual([])
+    expect(await page.getByText('This is missing').count()).toBe(0)
+    await page.reload()
+    await page.getByText('“Elm Street 4” was replaced by “an empty crossing”.').first().waitFor()
+    await page.getByRole('button', { name: 'Undo', exact: true }).first().click()
+    await page.getByRole('heading', { level: 1, name: 'Elm Street 4' }).waitFor()
+    expect(await page.getByRole('textbox', { name: 'Length, face to face' }).inputValue()).toBe('31 ft')
+    const bore = page.getByLabel('Hose bore (inside)')
+    await bore.fill('3/4')
+    await bore.press('Tab')
+    await page.getByRole('button', { name: '3/4 in', exact: true }).click()
+    expect(await bore.inputValue()).toBe('3/4 in')
+    const pressure = page.getByLabel('Compressor, gauge pressure')
+    await pressure.fill('100#')
+    await pressure.press('Tab')
+    await page.getByRole('button', { name: '100 psi', exact: true }).click()
+    expect(await pressure.inputValue()).toBe('100 psi')
+    await page.context().close()
+  },
+  WAIT_MS,
+)
