@@ -22,6 +22,8 @@ export type IssueCode =
   | 'no-operating-point'
   | 'no-ground-here'
   | 'body-too-large'
+  | 'damaged-file'
+  | 'two-kinds-of-file'
 
 export type Candidate = { readonly value: string; readonly means: string }
 

@@ -43,6 +43,9 @@ export const EN_ISSUES = {
     'The compressor cannot hold any useful pressure against this tool. Use a larger compressor, a smaller tool or fewer tools.',
   'no-ground-here': 'Nobody has said what the ground is from {fromM:length} to {toM:length}.',
   'body-too-large': 'This is too much to take in at once.',
+  'damaged-file': 'This file is not whole, or is not what its type says. Send it again, or save it anew.',
+  'two-kinds-of-file':
+    'Another kind of file is hidden in this one, so it is not kept. Save the picture anew and send that.',
 } as const
 
 /** The question itself, where the field decides what is asked. Keys end a path. */

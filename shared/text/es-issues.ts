@@ -47,6 +47,10 @@ export const ES_ISSUES = {
     'El compresor no sostiene ninguna presión útil con este topo. Use un compresor mayor, un topo menor o menos topos.',
   'no-ground-here': 'Nadie ha dicho qué suelo hay de {fromM:length} a {toM:length}.',
   'body-too-large': 'Es demasiado para recibirlo de una vez.',
+  'damaged-file':
+    'El archivo no está entero, o no es lo que dice su tipo. Envíelo otra vez, o guárdelo de nuevo.',
+  'two-kinds-of-file':
+    'En este archivo se esconde otro de otra clase, así que no se guarda. Guarde la imagen de nuevo y envíe esa.',
 } as const satisfies Record<keyof typeof EN_ISSUES, string>
 
 export const ES_QUESTIONS = {

@@ -78,7 +78,7 @@ function apiRoutes({ store, now, planner = planOnTheSpot }: AppDependencies) {
     .route('/schemas', schemaRoutes())
     .route('/relations', relationRoutes())
   for (const path of NOUN_PATHS) api.route(`/${path}`, nounRoutes(path, store[path], { planner, now }))
-  api.route('/attachments', contentRoutes(store))
+  api.route('/attachments', contentRoutes(store, now))
   return api.all('*', (c) => refuse(c, 404, 'not-found'))
 }
 

@@ -173,15 +173,21 @@ const contentPaths = {
     get: {
       summary: 'The bytes of an attachment',
       parameters: [ID],
-      responses: { 200: { description: 'as they were sent', ...BYTES }, ...errors(404) },
+      responses: { 200: { description: 'as they are kept, as a file to save', ...BYTES }, ...errors(404) },
     },
     put: {
       summary: 'Send the bytes of an attachment, at most 20 MB',
       description:
-        'Save the attachment first: it says the media type, the number of bytes and their SHA-256, and only those bytes are taken. Sent twice they are kept once.',
+        'Save the attachment first: it says the media type, the number of bytes and their SHA-256, and only those bytes are taken: a JPEG, PNG or WebP picture, or a PDF. Of a picture only the picture is kept: camera notes, places and comments are taken out, and the attachment then says the SHA-256 of what is kept, in a version of its own. Sent twice they are kept once.',
       parameters: [ID],
       requestBody: { required: true, ...BYTES },
-      responses: { 200: answer('kept', { type: 'object' }), ...errors(404, 413, 415, 422) },
+      responses: {
+        200: answer('kept: sha256, byteCount, and the version of the attachment that speaks of it', {
+          type: 'object',
+        }),
+        409: answer('the attachment was changed meanwhile: look again', ref('error')),
+        ...errors(404, 413, 415, 422),
+      },
     },
   },
 }

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import { tmpdir } from 'node:os'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { documentHistory, documentPage, keptDocument } from '../../shared/contracts/kept-document.ts'
@@ -148,52 +147,6 @@ describe.each(DATABASES)('on %s', (_name, makePlaces) => {
       expect((await send('PUT', path, given === null ? 'null' : given)).status).toBe(422)
     const format = await send('PUT', path, { ...EXAMPLES[noun], schema: 'underlane/other@1' })
     expect(format.status).toBe(422)
-  })
-
-  test('the bytes of an attachment are taken once they are what it says, and given back as a file', async () => {
-    const bytes = Buffer.from([0xff, 0xd8, 0xff, 0x00, 0x0a, 0x0d])
-    const sha256 = createHash('sha256').update(bytes).digest('hex')
-    const path = `attachments/00000000-0000-4000-8000-0000000000AB`
-    const sent = (body: Uint8Array<ArrayBuffer>, type = 'image/jpeg') =>
-      app.request(`/api/${path}/content`, { method: 'PUT', body, headers: { 'Content-Type': type } })
-    const given = new Uint8Array(bytes)
-    expect((await sent(given)).status).toBe(404)
-    await send('PUT', path, { ...EXAMPLES.attachments, byteCount: bytes.length, sha256 })
-    expect((await app.request(`/api/${path}/content`)).status).toBe(404)
-    expect((await sent(given, 'text/plain')).status).toBe(415)
-    const other = await sent(given.slice(1))
-    expect(other.status).toBe(422)
-    expect((await other.json()).issues).toMatchObject([{ path: 'sha256', code: 'inputs-conflict' }])
-    expect((await sent(new Uint8Array(20 * 1024 * 1024 + 1))).status).toBe(413)
-    for (let times = 0; times < 2; times++) {
-      const answer = await sent(given)
-      expect(answer.status).toBe(200)
-      expect(await answer.json()).toEqual({ sha256, byteCount: bytes.length })
-    }
-    const answer = await app.request(`/api/${path}/content`)
-    expect(answer.status).toBe(200)
-    expect(Buffer.from(await answer.arrayBuffer())).toEqual(bytes)
-    expect(answer.headers.get('Content-Type')).toBe('image/jpeg')
-    expect(answer.headers.get('Content-Disposition')).toBe('attachment')
-    expect(answer.headers.get('X-Content-Type-Options')).toBe('nosniff')
-  })
-
-  test('bytes that a browser might run are given back as mere bytes', async () => {
-    const bytes = new TextEncoder().encode('<script>alert(1)</script>')
-    const sha256 = createHash('sha256').update(bytes).digest('hex')
-    const path = 'attachments/00000000-0000-4000-8000-0000000000ac'
-    await send('PUT', path, {
-      ...EXAMPLES.attachments,
-      mediaType: 'text/html',
-      byteCount: bytes.length,
-      sha256,
-    })
-    const headers = { 'Content-Type': 'text/html' }
-    expect((await app.request(`/api/${path}/content`, { method: 'PUT', body: bytes, headers })).status).toBe(
-      200,
-    )
-    const answer = await app.request(`/api/${path}/content`)
-    expect(answer.headers.get('Content-Type')).toBe('application/octet-stream')
   })
 
   test('a list asked for by what is no id and no day', async () => {
