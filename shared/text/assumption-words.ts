@@ -5,8 +5,10 @@ import { EN_ASSUMED, EN_ASSUMPTIONS } from './en-assumptions.ts'
 import { fill, templateOf } from './fill.ts'
 import type { BothLanguages, Say } from './language.ts'
 import { withSpanish } from './learned-languages.ts'
+import { wallName } from './pipe-name.ts'
 import { knowsWord, planWord } from './plan-words.ts'
 import { saidQuantity, saidTapeDepth } from './say-quantity.ts'
+import { soilGroupName } from './soil-words.ts'
 
 export const ASSUMPTION_TEMPLATES: BothLanguages<keyof typeof EN_ASSUMPTIONS> = withSpanish(
   EN_ASSUMPTIONS,
@@ -56,17 +58,27 @@ const TAPE = /^(clearance|pit|wall|line)\.|^shots\.\d+\.depth$|\.ownerClearance$
 const SHARES = ['site.spread', 'wear.spread', 'wear.startsFresh', 'price.secondTrySite', 'pull.reverseShare']
 const TIMES = ['elapsed.ratioLow', 'elapsed.ratioHigh']
 
+/** A single letter is a wall of copper; every other wall says by itself what it is. */
+const COPPER_WALL = /^[A-Z]$/
+
+/** A value that is a code, in words; what somebody typed stands as it is. */
+function assumedWord(name: string, value: string, say: Say): string {
+  const words = templateOf(ASSUMED[say.lang], value)
+  if (words !== null) return bySystem(words, say.system)
+  if (name.startsWith('ends.')) return planWord('end', value, say)
+  if (name.endsWith('.uscs')) return soilGroupName(value, say)
+  if (name.endsWith('.wall')) return wallName(value, COPPER_WALL.test(value) ? 'copper-b88' : '', say)
+  if (name.endsWith('.material')) return value.toUpperCase()
+  if (knowsWord('ground', value)) return planWord('ground', value, say).replace('a/o', 'o')
+  return value
+}
+
 /** The value taken, with its unit or in words. */
 export function assumedValue(
   { name, value, unit }: Pick<Assumption, 'name' | 'value' | 'unit'>,
   say: Say,
 ): string {
-  if (typeof value === 'string') {
-    const words = templateOf(ASSUMED[say.lang], value)
-    if (words !== null) return bySystem(words, say.system)
-    if (knowsWord('ground', value)) return planWord('ground', value, say).replace('a/o', 'o')
-    return value
-  }
+  if (typeof value === 'string') return assumedWord(name, value, say)
   if (SHARES.includes(name)) return `${Math.round(value * 100)} %`
   if (TIMES.includes(name)) return `${value} ×`
   if (unit === 'm' && TAPE.test(name)) return saidTapeDepth(value, say)

@@ -52,7 +52,7 @@ export const ES_ASSUMPTIONS = {
   'price.secondTrySite': 'tiempo en obra del segundo intento entre el primero',
   'expander.diameter': 'diámetro del ensanchador',
   'ends.launch': 'extremo de lanzamiento',
-  'ends.reception': 'extremo de llegada',
+  'ends.reception': 'extremo de recepción',
   'shots.*.depth': 'profundidad al final del tiro {number:whole}',
   'utilities.*.ownerClearance': 'separación del dueño, línea {number:whole}',
   'pipes.*.wall': 'pared del tubo {number:whole}',

@@ -28,11 +28,11 @@ export const ES_VERDICT = {
   'deeper-other-end-short':
     'Faltan {shortM:tapeUp}: baje la perforación esa medida; lanzando desde el otro pozo bastan {otherEndShortM:tapeUp}.',
   shallower:
-    'Faltan {shortM:tapeUp}: la perforación pasa por encima; súbala esa medida si la cobertura alcanza, o mueva el trazo.',
+    'Faltan {shortM:tapeUp}: la perforación pasa por encima; súbala esa medida si el recubrimiento alcanza, o mueva el trazo.',
   'shallower-or-other-end':
-    'Faltan {shortM:tapeUp}: la perforación pasa por encima; súbala esa medida si la cobertura alcanza, o lance desde el otro pozo, que ahorra desviación.',
+    'Faltan {shortM:tapeUp}: la perforación pasa por encima; súbala esa medida si el recubrimiento alcanza, o lance desde el otro pozo, que ahorra desviación.',
   'shallower-other-end-short':
-    'Faltan {shortM:tapeUp}: la perforación pasa por encima; súbala esa medida si la cobertura alcanza; lanzando desde el otro pozo bastan {otherEndShortM:tapeUp}.',
+    'Faltan {shortM:tapeUp}: la perforación pasa por encima; súbala esa medida si el recubrimiento alcanza; lanzando desde el otro pozo bastan {otherEndShortM:tapeUp}.',
   sideways: 'Faltan {shortM:tapeUp}: aleje el trazo esa medida.',
   contact:
     'Probabilidad de contacto {probability:chance}, de las líneas que usted anotó; no dice nada de las demás ni quita ninguna regla.',

@@ -31,9 +31,17 @@ const THEN: Readonly<Record<Language, string>> = { en: ', then ', es: ', luego '
 const AND_MORE: Readonly<Record<Language, string>> = { en: ', and more', es: ' y más' }
 const MOST_NAMED = 3
 
+const nameOf = (uscs: string): SoilName | undefined => SOILS[uscs] ?? SOILS[uscs.split('-')[0] ?? '']
+
+/** A group with what it is called: "CL (clay)". */
+export function soilGroupName(uscs: string, say: Say): string {
+  const name = nameOf(uscs)
+  return name === undefined ? uscs : `${uscs} (${name[say.lang]})`
+}
+
 /** A soil by group and state: "stiff clay", "arcilla rígida". A borderline group goes by its first. */
 export function soilWord(uscs: string, stateCode: string, say: Say): string {
-  const name = SOILS[uscs] ?? SOILS[uscs.split('-')[0] ?? ''] ?? soil(uscs, uscs, 'm')
+  const name = nameOf(uscs) ?? soil(uscs, uscs, 'm')
   const state = planWord('ground', stateCode, say)
   if (say.lang === 'en') return `${state} ${name.en}`
   // blanda/o: the ending by the soil's gender.

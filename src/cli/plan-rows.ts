@@ -3,6 +3,7 @@ import { formatMoney } from '../../shared/quantities/format-money.ts'
 import { formatQuantity, NO_NUMBER, type UnitSystem } from '../../shared/quantities/format-quantity.ts'
 import { assumedValue, assumptionName } from '../../shared/text/assumption-words.ts'
 import type { Say } from '../../shared/text/language.ts'
+import { pipeName } from '../../shared/text/pipe-name.ts'
 import type { PlanTableWords } from '../../shared/text/plan-table-words.ts'
 import { planWord } from '../../shared/text/plan-words.ts'
 import { saidChance, saidTapeSafely } from '../../shared/text/say-quantity.ts'
@@ -120,7 +121,7 @@ const pipeRows: Part = ({ pipes, pull, bore }, words, units, say) => [
   [words.pull, pull.method === null ? words.noPull : planWord('pull', pull.method, say)],
   [words.bundle, formatQuantity(bore.bundleDiameterM, 'diameter', units), planWord('fit', bore.fit, say)],
   ...pipes.map((pipe) => [
-    `${pipe.count} × ${pipe.pipe}`,
+    `${pipe.count} × ${pipeName(pipe.pipe, say)}`,
     `${words.coilNeeded} ${formatQuantity(pipe.coilNeededM, 'length', units)}`,
     pipe.pullLimitN === null ? '' : `${words.pullLimit} ${formatQuantity(pipe.pullLimitN, 'force', units)}`,
   ]),

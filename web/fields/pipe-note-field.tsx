@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks'
 import { formatQuantity } from '../../shared/quantities/format-quantity.ts'
 import { type PipeNote, parsePipeNote } from '../../shared/quantities/parse-trade.ts'
-import { PIPE_SYSTEMS } from '../../shared/tables/pipes.ts'
+import { pipeNameOf } from '../../shared/text/pipe-name.ts'
 import { type Path, textAt } from '../state/document-path.ts'
 import type { Json, JsonObject } from '../state/json.ts'
+import { say } from '../state/unit-choice.ts'
 import { FIELD_WORDS } from '../words/field-words.ts'
 import { describedBy, FieldFrame } from './field-frame.tsx'
 import { type FieldPlace, fieldId } from './field-place.ts'
@@ -35,10 +36,9 @@ function changesFrom(
 /** The pipe the file holds, in words. */
 function pipeInWords(document: JsonObject, path: Path): string {
   const at = (key: string) => textAt(document, `${path}.${key}`)
-  const system = PIPE_SYSTEMS.find(({ id }) => id === at('system'))
-  const size = at('size') || at('outsideDiameter')
   const wall = at('wall') || (at('sdr') === '' ? '' : `SDR ${at('sdr')}`)
-  return [size, wall, system?.name ?? at('system')].filter((each) => each !== '').join(' · ')
+  const named = pipeNameOf({ system: at('system'), size: at('size'), wall }, say.value)
+  return named ?? [at('size') || at('outsideDiameter'), wall].filter((each) => each !== '').join(', ')
 }
 
 /** A pipe as it is noted on a job sheet; what was understood is written into the fields of the file. */

@@ -120,7 +120,7 @@ export const ES_STORED: typeof EN_STORED = {
     crossing: 'Cruce entero, probable',
     arrives: 'Llega',
     pressure: 'Presión en el topo',
-    cover: 'Cobertura mínima',
+    cover: 'Recubrimiento mínimo',
     quoted: 'A cotizar',
   },
 }

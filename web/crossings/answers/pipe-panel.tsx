@@ -1,4 +1,5 @@
 import type { PipePart, Plan } from '../../../shared/core/plan/plan.ts'
+import { pipeName } from '../../../shared/text/pipe-name.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
@@ -16,7 +17,11 @@ function PipeFigures({ pipe }: { readonly pipe: PipePart }) {
     pipe.pullLimitReason === null ? {} : { note: planWord('limitWhy', pipe.pullLimitReason, say.value) }
   return (
     <div class="figures">
-      <Figure label={W.outside} value={shown(pipe.outsideDiameterM, 'diameter')} note={pipe.pipe} />
+      <Figure
+        label={W.outside}
+        value={shown(pipe.outsideDiameterM, 'diameter')}
+        note={pipeName(pipe.pipe, say.value)}
+      />
       <Figure
         label={W.limit}
         value={shown(pipe.pullLimitN, 'force')}
