@@ -100,12 +100,12 @@ describe('a pipe note', () => {
   test('one that is not known says so with examples, and shows the former pipe as the former', () => {
     const field = noteField()
     fireEvent.input(field, { target: { value: 'purple pipe' } })
-    expect(document.body.textContent).not.toContain('3/4 · K')
+    expect(document.body.textContent).not.toContain('3/4 in copper')
     fireEvent.blur(field)
     expect(
       screen.getByText(/“purple pipe” is not a pipe known here\. Accepted: 3\/4 K, 1 in CTS/),
     ).toBeTruthy()
-    expect(screen.getByText(/^The plan still has the pipe from before: 3\/4 · K/)).toBeTruthy()
+    expect(screen.getByText(/^The plan still has the pipe from before: 3\/4 in copper water tube, type K/)).toBeTruthy()
   })
 
   test('one that may be two pipes is asked about, and the pipe in hand stays', () => {
