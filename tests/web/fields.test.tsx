@@ -105,7 +105,9 @@ describe('a pipe note', () => {
     expect(
       screen.getByText(/“purple pipe” is not a pipe known here\. Accepted: 3\/4 K, 1 in CTS/),
     ).toBeTruthy()
-    expect(screen.getByText(/^The plan still has the pipe from before: 3\/4 in copper water tube, type K/)).toBeTruthy()
+    expect(
+      screen.getByText(/^The plan still has the pipe from before: 3\/4 in copper water tube, type K/),
+    ).toBeTruthy()
   })
 
   test('one that may be two pipes is asked about, and the pipe in hand stays', () => {
