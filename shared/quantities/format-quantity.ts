@@ -78,7 +78,7 @@ function diameterInInches(valueM: number): Shown {
   const inches = fromSi(valueM, INCH)
   const sixteenths = Math.round(inches * DIAMETER_PARTS) / DIAMETER_PARTS
   const near = Math.abs(inches - sixteenths) < NEAR_FRACTION_IN
-  const text = near ? inchesText(inches, DIAMETER_PARTS) : `${stepText(inches, 0.001, false)} in`
+  const text = near ? inchesText(inches, DIAMETER_PARTS) : `${stepText(inches, 0.001, true)} in`
   return { text, withinSi: NEAR_FRACTION_IN * INCH_M }
 }
 

@@ -2,18 +2,35 @@ import type { Kind } from '../core/kinds.ts'
 
 export type UnitSystem = 'us' | 'si'
 
-/** How one kind of quantity is written in one system, up to a size (SI, exclusive); the last row takes the rest. */
-export type Style =
-  | { readonly below?: number; readonly unit: string; readonly step: number; readonly bareZeros?: true }
-  /** `pad` keeps the zero of 2.0: rates stand in columns of good, likely and bad. */
-  | { readonly below?: number; readonly unit: string; readonly significant: number; readonly pad?: true }
-  | { readonly below?: number; readonly write: 'feet-inches' | 'inches' | 'hours-minutes' }
+/** Up to which size (SI, exclusive) a style is used. */
+type Sized = { readonly below?: number }
+
+/** How one kind of quantity is written in one system; the last row takes the rest. */
+export type Style = Sized &
+  (
+    | { readonly unit: string; readonly step: number; readonly bareZeros?: true }
+    /** `pad` keeps the zero of 2.0: rates stand in columns of good, likely and bad. */
+    | { readonly unit: string; readonly significant: number; readonly pad?: true }
+    | { readonly write: 'feet-inches' | 'inches' | 'hours-minutes' }
+  )
 
 type Styles = readonly [Style, ...Style[]]
 
-const FEET: Styles = [{ write: 'feet-inches' }]
-const METRES: Styles = [{ unit: 'm', step: 0.01 }]
 const INCH_M = 0.0254
+/** Past any bore, a length is a life or a street: whole feet, whole metres. */
+const BEYOND_A_BORE_M = 305
+/** The launch end: 0 ft, 0 m. */
+const NOTHING_M = 1e-9
+const FEET: Styles = [
+  { below: NOTHING_M, unit: 'ft', step: 1 },
+  { below: BEYOND_A_BORE_M, write: 'feet-inches' },
+  { unit: 'ft', step: 1 },
+]
+const METRES: Styles = [
+  { below: NOTHING_M, unit: 'm', step: 1 },
+  { below: BEYOND_A_BORE_M, unit: 'm', step: 0.01 },
+  { unit: 'm', step: 1 },
+]
 /** Contract: 1 min under 2 h, else 5 min. Above two days a time is a life in hours, not an appointment. */
 const TIMES: Styles = [
   { below: 0.995, unit: 's', step: 0.01 },
@@ -32,6 +49,10 @@ const NUMBER: Styles = [{ unit: '', significant: 3 }]
 const COUNT: Styles = [{ unit: '', step: 0.1, bareZeros: true }]
 /** Oil is fed by the millilitre everywhere. */
 const OIL_FLOW: Style = { below: 1e-6, unit: 'mL/h', significant: 2 }
+/** Blows are counted by the minute in both systems. */
+const BLOWS: Styles = [{ unit: 'blows/min', significant: 2 }]
+const NOTHING_M3_PER_S = 1e-12
+const CFM_M3_PER_S = 0.3048 ** 3 / 60
 
 /** Contract, Digits: pressures 1 psi / 0.1 bar, rates 2 significant digits; the rest by what the trade can measure. */
 export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>> = {
@@ -50,8 +71,10 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
       { unit: 'ft2', significant: 3 },
     ],
     volume: [
-      { below: 1e-3, unit: 'in3', significant: 3 },
-      { below: 0.5, unit: 'gal', significant: 3 },
+      // What wear takes off; then what is poured; then what is dug.
+      { below: 3e-6, unit: 'in3', significant: 2 },
+      { below: 1e-3, unit: 'fl oz', significant: 2 },
+      { below: 0.5, unit: 'gal', significant: 2 },
       { unit: 'ft3', significant: 3 },
     ],
     duration: TIMES,
@@ -72,11 +95,16 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
       { below: 1e6, unit: 'psf', significant: 3 },
       { unit: 'ksf', significant: 3 },
     ],
-    volumeFlow: [OIL_FLOW, { unit: 'cfm', significant: 3 }],
+    volumeFlow: [
+      { below: NOTHING_M3_PER_S, unit: 'cfm', step: 1 },
+      OIL_FLOW,
+      { below: 9.95 * CFM_M3_PER_S, unit: 'cfm', significant: 2 },
+      { unit: 'cfm', step: 1 },
+    ],
     temperature: [{ unit: '°F', step: 1 }],
     temperatureDifference: [{ unit: '°F', step: 1 }],
     angle: ANGLE,
-    frequency: [{ unit: 'blows/min', significant: 3 }],
+    frequency: BLOWS,
     drift: DRIFT,
     expansion: [{ unit: '1/°F', significant: 3 }],
     resistancePerBlow: [{ unit: 'in/blow', significant: 2 }],
@@ -128,11 +156,17 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
       { below: 1e6, unit: 'kPa', significant: 3 },
       { unit: 'MPa', significant: 3 },
     ],
-    volumeFlow: [OIL_FLOW, { unit: 'm3/min', significant: 3 }],
+    volumeFlow: [
+      { below: NOTHING_M3_PER_S, unit: 'm3/min', step: 1 },
+      OIL_FLOW,
+      { below: 0.0995 / 60, unit: 'L/min', significant: 2 },
+      { below: 9.995 / 60, unit: 'm3/min', step: 0.01 },
+      { unit: 'm3/min', step: 0.1 },
+    ],
     temperature: [{ unit: '°C', step: 1 }],
     temperatureDifference: [{ unit: 'K', step: 1 }],
     angle: ANGLE,
-    frequency: [{ unit: 'Hz', significant: 3 }],
+    frequency: BLOWS,
     drift: DRIFT,
     expansion: [{ unit: '1/K', significant: 3 }],
     resistancePerBlow: [{ unit: 'mm/blow', significant: 2 }],

@@ -1,5 +1,6 @@
 import type { Kind } from '../core/kinds.ts'
 import type { Assumption } from '../core/plan/plan.ts'
+import { formatQuantity } from '../quantities/format-quantity.ts'
 import { bySystem, plainCode } from './by-system.ts'
 import { EN_ASSUMED, EN_ASSUMPTIONS } from './en-assumptions.ts'
 import { fill, templateOf } from './fill.ts'
@@ -49,11 +50,12 @@ const KIND_OF_NAME: Readonly<Record<string, Kind>> = {
   'tool.ratedPressure': 'gaugePressure',
   'air.altitude': 'altitude',
   'expander.diameter': 'diameter',
-  // A life of a thousand metres is said in whole ones.
-  'wear.bodyLifeMediumSoil': 'altitude',
 }
 /** Read off a tape, in inches to six feet. */
 const TAPE = /^(clearance|pit|wall|line)\.|^shots\.\d+\.depth$|\.ownerClearance$/
+/** A length so roughly known that two digits say more than they should: 3300 ft, 1000 m. */
+const ROUGH_LENGTHS = ['wear.bodyLifeMediumSoil']
+const FEET_AND_METRES = { us: 'ft', si: 'm' } as const
 /** Said in percent. */
 const SHARES = ['site.spread', 'wear.spread', 'wear.startsFresh', 'price.secondTrySite', 'pull.reverseShare']
 const TIMES = ['elapsed.ratioLow', 'elapsed.ratioHigh']
@@ -81,6 +83,8 @@ export function assumedValue(
   if (typeof value === 'string') return assumedWord(name, value, say)
   if (SHARES.includes(name)) return `${Math.round(value * 100)} %`
   if (TIMES.includes(name)) return `${value} ×`
+  if (ROUGH_LENGTHS.includes(name))
+    return formatQuantity(value, 'length', say.system, { unit: FEET_AND_METRES[say.system], digits: 2 })
   if (unit === 'm' && TAPE.test(name)) return saidTapeDepth(value, say)
   const kind = KIND_OF_NAME[name] ?? KIND_OF_UNIT[unit]
   return kind === undefined ? saidQuantity(value, 'ratio', say) : saidQuantity(value, kind, say)

@@ -60,11 +60,22 @@ function variantsOf({ given, values = {}, candidates = [] }: Issue): readonly (s
   ]
 }
 
+const SIXTEENTH_M = 0.0254 / 16
+const GRACE = 1e-6
+
+/** A limit of a diameter as a rule shows it, never outside what is taken: 25 mm at least is 1 in, not 0.984 in. */
+function sixteenthsWithin(valueM: number, side: Side): number {
+  const steps = valueM / SIXTEENTH_M
+  return (side === 'least' ? Math.ceil(steps - GRACE) : Math.floor(steps + GRACE)) * SIXTEENTH_M
+}
+
+type Side = 'least' | 'most'
+
 /** One limit, in both systems where its kind is known: "11-3/4 in (0.30 m)". */
-function limitText(value: number | string, kind: string, lang: Language): string {
+function limitText(value: number | string, kind: string, side: Side, lang: Language): string {
   if (typeof value !== 'number' || !isKindName(kind)) return String(value)
   const { us, si } = bothSystems(lang)
-  const inUs = saidQuantity(value, kind, us)
+  const inUs = saidQuantity(kind === 'diameter' ? sixteenthsWithin(value, side) : value, kind, us)
   const inSi = saidQuantity(value, kind, si)
   return inUs === inSi ? inUs : `${inUs} (${inSi})`
 }
@@ -91,8 +102,8 @@ function rangeSentence(issue: Issue, lang: Language): string | null {
   const low = values.min ?? values.least ?? values.leastK
   const high = values.max ?? values.most
   const limits: TextValues = {
-    ...(low === undefined ? {} : { min: limitText(low, kind, lang) }),
-    ...(high === undefined ? {} : { max: limitText(high, kind, lang) }),
+    ...(low === undefined ? {} : { min: limitText(low, kind, 'least', lang) }),
+    ...(high === undefined ? {} : { max: limitText(high, kind, 'most', lang) }),
   }
   if (low === undefined && high === undefined) return null
   const part = high === undefined ? 'atLeast' : low === undefined ? 'atMost' : 'between'

@@ -82,11 +82,12 @@ export function saidGrade(fallPerLength: number, say: Say): string {
   return `${Number((fallPerLength * 100).toPrecision(2))} %`
 }
 
-/** Room around a pipe as the volume it takes to fill: per foot, or per metre. */
+/** Room around a pipe as the volume it takes to fill: gallons per foot, or litres per metre. */
 export function saidVolumePerLength(areaM2: number, say: Say): string {
   const footM = 0.3048
   const perLengthM = say.system === 'us' ? footM : 1
-  const volume = saidQuantity(areaM2 * perLengthM, 'volume', say)
+  const unit = say.system === 'us' ? 'gal' : 'L'
+  const volume = formatQuantity(areaM2 * perLengthM, 'volume', say.system, { unit, digits: 2 })
   if (say.lang === 'en') return `${volume} per ${say.system === 'us' ? 'ft' : 'm'}`
   return `${volume} por ${say.system === 'us' ? 'pie' : 'metro'}`
 }

@@ -1,4 +1,4 @@
-import type { PriceLine, Spread } from '../../shared/core/plan/plan.ts'
+import type { Spread } from '../../shared/core/plan/plan.ts'
 import { formatMoney } from '../../shared/quantities/format-money.ts'
 import { formatQuantity, NO_NUMBER, type UnitSystem } from '../../shared/quantities/format-quantity.ts'
 import { assumedValue, assumptionName } from '../../shared/text/assumption-words.ts'
@@ -6,6 +6,7 @@ import type { Say } from '../../shared/text/language.ts'
 import { pipeName } from '../../shared/text/pipe-name.ts'
 import type { PlanTableWords } from '../../shared/text/plan-table-words.ts'
 import { planWord } from '../../shared/text/plan-words.ts'
+import { priceQuantity } from '../../shared/text/price-quantity.ts'
 import { saidChance, saidTapeSafely } from '../../shared/text/say-quantity.ts'
 import type { PlanDocument } from '../plan-document.ts'
 
@@ -90,18 +91,7 @@ const lineRows: Part = (plan, words, units, say) =>
         ]),
       ]
 
-/** What a line is counted in, as the trade writes it. */
-function priceQuantity({ quantity, unit }: PriceLine, units: UnitSystem, say: Say): string {
-  if (unit === 'm') return formatQuantity(quantity, 'length', units)
-  if (unit === 'L') return formatQuantity(quantity / LITRES_PER_M3, 'volume', units)
-  if (unit === 'h') return `${quantity.toFixed(1)} h`
-  if (unit === 'each') return `${quantity} ${planWord('priceUnit', unit, say)}`
-  return `${Math.round(quantity * 100)} % ${planWord('priceUnit', unit, say)}`
-}
-
-const LITRES_PER_M3 = 1000
-
-const priceRows: Part = ({ price }, words, units, say) => {
+const priceRows: Part = ({ price }, words, _units, say) => {
   if (price === undefined) return []
   const money = (minorUnits: number) => formatMoney(minorUnits, price.currency, price.stepMinorUnits)
   return [
@@ -111,7 +101,7 @@ const priceRows: Part = ({ price }, words, units, say) => {
     ...(price.invented ? [[words.invented]] : []),
     ...price.lines.map((line) => [
       planWord('priceLine', line.code, say),
-      priceQuantity(line, units, say),
+      priceQuantity(line, say),
       money(line.minorUnits),
     ]),
   ]

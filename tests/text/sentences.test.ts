@@ -260,6 +260,13 @@ describe('refusals', () => {
     )
   })
 
+  test('a limit of a diameter is one a rule shows, and one that is taken', () => {
+    const values = { kind: 'diameter', min: 0.025, max: 0.4 }
+    expect(
+      issueSentence({ path: 'tool.diameter', code: 'out-of-range', given: '1/2 in', values }, 'en'),
+    ).toBe('“1/2 in” is outside what can be. It must lie between 1 in (25 mm) and 15-11/16 in (400 mm).')
+  })
+
   test('what is missing is named by its kind', () => {
     expect(issueSentence({ path: 'tool.diameter', code: 'required', accepted: 'diameter' }, 'en')).toBe(
       'This is missing. Needed: a diameter (in, mm).',

@@ -1,7 +1,7 @@
-import type { Plan, PriceLine, PricePart } from '../../../shared/core/plan/plan.ts'
+import type { Plan, PricePart } from '../../../shared/core/plan/plan.ts'
 import { formatMoney } from '../../../shared/quantities/format-money.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
-import { shown, shownNumber } from '../../fields/shown.ts'
+import { priceQuantity } from '../../../shared/text/price-quantity.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
 import { Panel } from '../form/panel.tsx'
@@ -10,13 +10,6 @@ import { Figure } from './figure.tsx'
 import { madeOfPrice, WHOLE_UNITS } from './made-of.ts'
 
 const W = ANSWERS.price
-
-function quantityText({ quantity, unit }: PriceLine): string {
-  if (unit === 'm') return shown(quantity, 'length')
-  const word = planWord('priceUnit', unit, say.value)
-  if (unit.startsWith('of ')) return `${shownNumber(Math.round(quantity * 100))} % ${word}`
-  return `${shownNumber(quantity)} ${word}`
-}
 
 function Priced({ price }: { readonly price: PricePart }) {
   const money = (minorUnits: number) => formatMoney(minorUnits, price.currency, WHOLE_UNITS)
@@ -40,7 +33,11 @@ function Priced({ price }: { readonly price: PricePart }) {
         columns={W.columns}
         rows={price.lines.map((line) => ({
           key: line.code,
-          cells: [planWord('priceLine', line.code, say.value), quantityText(line), money(line.minorUnits)],
+          cells: [
+            planWord('priceLine', line.code, say.value),
+            priceQuantity(line, say.value),
+            money(line.minorUnits),
+          ],
         }))}
       />
     </>
