@@ -1,3 +1,4 @@
+import { readCivil } from '../core/digsafe/civil.ts'
 import type { GeoPosition } from '../core/kinds.ts'
 import {
   type Candidate,
@@ -7,13 +8,14 @@ import {
   PreconditionError,
   refused,
 } from '../core/outcome.ts'
-import type { AnyRelation, ChoiceField, InputField, QuantityField } from '../core/relation.ts'
+import type { AnyRelation, ChoiceField, CivilField, InputField, QuantityField } from '../core/relation.ts'
 import { propertyName } from '../core/relation.ts'
 import { type RangeNote, rangeNotes } from '../core/trace.ts'
 import { nearestWord } from '../quantities/nearest-word.ts'
 import { type ParseOptions, parseQuantity } from '../quantities/parse-quantity.ts'
 import { shortened } from '../quantities/plain-notation.ts'
 import { acceptedUnits } from '../quantities/quantity-refusals.ts'
+import { CIVIL_NOTATION, civilInZone, hasOffset } from './civil-text.ts'
 
 export type RelationInputs = {
   /** SI, by the name with its unit tail. */
@@ -57,7 +59,7 @@ export function parseRelationRequest(
       defaulted.push(key)
       continue
     }
-    const read = value === undefined ? bad(missing(key, field)) : readField(key, field, value, options)
+    const read = value === undefined ? bad(missing(key, field)) : readField(key, field, value, given, options)
     if ('issues' in read) issues.push(...read.issues)
     else inputs[propertyName(key, field)] = read.value
   }
@@ -80,7 +82,7 @@ export function evaluateRelation(
     const name = propertyName(key, field)
     const value = outputs[name]
     const isNone = value === null && 'orNull' in field && field.orNull === true
-    const fine = 'kind' in field ? isNone || Number.isFinite(value) : typeof value === 'string'
+    const fine = isNone || ('kind' in field ? Number.isFinite(value) : typeof value === 'string')
     return fine
       ? []
       : [{ path: name, code: 'no-convergence', given: String(value), values: { output: name } }]
@@ -136,14 +138,22 @@ function accepted(field: InputField): string {
   if ('kind' in field) return acceptedUnits(field.kind)
   if ('choices' in field) return field.choices.join(', ')
   if ('list' in field) return '17.88,28.92'
+  if ('civil' in field) return CIVIL_NOTATION
   return 'position' in field ? '-78.1,38.2' : field.words
 }
 
-function readField(key: string, field: InputField, value: unknown, options: ParseOptions): Read {
+function readField(
+  key: string,
+  field: InputField,
+  value: unknown,
+  given: Readonly<Record<string, unknown>>,
+  options: ParseOptions,
+): Read {
   if ('kind' in field) return readQuantity(key, field, value, options)
   if ('choices' in field) return readChoice(key, field, value)
   if ('list' in field) return readList(key, value)
   if ('position' in field) return readPosition(key, value)
+  if ('civil' in field) return readCivilField(key, field, value, given)
   return readWord(key, field.words, value)
 }
 
@@ -220,6 +230,32 @@ function readPosition(key: string, value: unknown): Read {
 
 const onEarth = (longitude: number, latitude: number): boolean =>
   Math.abs(longitude) <= 180 && Math.abs(latitude) <= 90
+
+/** A moment with its offset is read in the zone named beside it; without a zone it is asked about, never guessed. */
+function readCivilField(
+  key: string,
+  field: CivilField,
+  value: unknown,
+  given: Readonly<Record<string, unknown>>,
+): Read {
+  if (typeof value !== 'string') {
+    return bad({ path: key, code: 'wrong-type', given: shortened(value), accepted: CIVIL_NOTATION })
+  }
+  const text = value.trim()
+  if (readCivil(text) !== null) return { value: text }
+  const zone = field.zoneIn === undefined ? undefined : given[field.zoneIn]
+  if (field.zoneIn !== undefined && hasOffset(text)) {
+    const local = typeof zone === 'string' ? civilInZone(text, zone.trim()) : null
+    if (local !== null) return { value: local }
+    return bad({
+      path: key,
+      code: 'ask',
+      given: shortened(text),
+      accepted: 'the time on the clock there, or a zone as well: zone=America/New_York',
+    })
+  }
+  return bad({ path: key, code: 'wrong-type', given: shortened(text), accepted: CIVIL_NOTATION })
+}
 
 function readWord(key: string, words: string, value: unknown): Read {
   const text = typeof value === 'number' ? String(value) : value

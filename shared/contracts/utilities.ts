@@ -6,6 +6,7 @@ import {
   UTILITY_KINDS,
   type UtilityInput,
 } from '../core/plan/crossing-input.ts'
+import { civilDateTime } from './civil-text.ts'
 import { addIssue, type BareNumbers, choice, orNull, quantity, shortText } from './quantity-field.ts'
 
 /** What people call a line. */
@@ -78,26 +79,6 @@ export const utility = (bare: BareNumbers) =>
         ownerClearanceBy: u.ownerClearanceBy,
       }
     })
-
-const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
-
-/** A day and hour that are in the calendar; no zone, no clock: as printed on a ticket. */
-function isCivil(text: string): boolean {
-  const [date = '', time] = text.split('T')
-  const [year = 0, month = 0, day = 0] = date.split('-').map(Number)
-  const isLeap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0
-  const days = month === 2 && isLeap ? 29 : (DAYS[month - 1] ?? 0)
-  if (day < 1 || day > days) return false
-  const [hour = 0, minute = 0, second = 0] = (time ?? '').split(':').map(Number)
-  return hour <= 23 && minute <= 59 && second <= 59
-}
-
-const civilDateTime = z
-  .string()
-  .max(32)
-  .refine((text) => /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2})?)?$/.test(text) && isCivil(text), {
-    error: 'a date like 2026-03-02 or a date and time like 2026-03-02T09:10',
-  })
 
 export const utilitiesAsked = z.strictObject({ by: shortText(120), on: civilDateTime })
 

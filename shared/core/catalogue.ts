@@ -7,6 +7,11 @@ import { hoseFrictionLoss } from './air/hose-friction-loss.ts'
 import { orificeDischarge } from './air/orifice-discharge.ts'
 import { receiverTime } from './air/receiver-time.ts'
 import { standardAtmosphere } from './air/standard-atmosphere.ts'
+import { burningLineDistance } from './digsafe/burning-line-distance.ts'
+import { earliestStart } from './digsafe/earliest-start.ts'
+import { hoseThrust } from './digsafe/hose-thrust.ts'
+import { noiseDose } from './digsafe/noise-dose.ts'
+import { noiseDuration } from './digsafe/noise-duration.ts'
 import { pitSlope } from './digsafe/pit-slope.ts'
 import { pitVolume } from './digsafe/pit-volume.ts'
 import { requiredClearance } from './digsafe/required-clearance.ts'
@@ -107,6 +112,11 @@ export const CATALOGUE: readonly AnyRelation[] = [
   pitVolume,
   pitSlope,
   requiredClearance,
+  earliestStart,
+  noiseDuration,
+  noiseDose,
+  hoseThrust,
+  burningLineDistance,
   annulusVolume,
   bendRadius,
   bundleDiameter,

@@ -26,11 +26,19 @@ export type ListField = { readonly list: 'numbers'; readonly words: string }
 export type PositionField = { readonly position: true; readonly words: string }
 /** Free words: a pipe size as printed, a jurisdiction's code. */
 export type WordField = { readonly word: true; readonly words: string; readonly default?: string }
-export type InputField = QuantityField | ChoiceField | ListField | PositionField | WordField
+/** A date, or a date and time, as printed: `2026-03-02T09:10`, on the clock of the place. */
+export type CivilField = {
+  readonly civil: true
+  readonly words: string
+  /** The input that names a time zone, in which a moment given with its offset from UTC is read. */
+  readonly zoneIn?: string
+}
+export type InputField = QuantityField | ChoiceField | ListField | PositionField | WordField | CivilField
 /** `orNull`: there may be none, and another output says why. */
 export type OutputField =
   | (QuantityField & { readonly orNull?: true })
   | { readonly choices: readonly string[]; readonly words: string }
+  | (CivilField & { readonly orNull?: true })
 
 export type Inputs = Readonly<Record<string, InputField>>
 export type Outputs = Readonly<Record<string, OutputField>>
@@ -40,15 +48,17 @@ type Name<Key, Field> = Field extends { readonly kind: infer K extends Kind }
   : Key & string
 type Value<Field> = Field extends { readonly kind: Kind; readonly orNull: true }
   ? number | null
-  : Field extends { readonly kind: Kind }
-    ? number
-    : Field extends { readonly choices: readonly (infer Choice)[] }
-      ? Choice
-      : Field extends { readonly list: 'numbers' }
-        ? readonly number[]
-        : Field extends { readonly position: true }
-          ? GeoPosition
-          : string
+  : Field extends { readonly civil: true; readonly orNull: true }
+    ? string | null
+    : Field extends { readonly kind: Kind }
+      ? number
+      : Field extends { readonly choices: readonly (infer Choice)[] }
+        ? Choice
+        : Field extends { readonly list: 'numbers' }
+          ? readonly number[]
+          : Field extends { readonly position: true }
+            ? GeoPosition
+            : string
 
 /** What the function gets: every input, defaults filled in, SI, the unit at the tail of its name. */
 export type Given<I extends Inputs> = { readonly [K in keyof I as Name<K, I[K]>]: Value<I[K]> }

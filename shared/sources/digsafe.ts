@@ -17,4 +17,34 @@ export const digsafeSources = {
     standing: 'our judgement',
     use: 'the sum and its two worked examples; what the standard is, the owner or a rule says',
   },
+  OneCallTable: {
+    citation:
+      'One-call statutes, rules and notification-centre pages of 35 US states, the United Kingdom, Ontario and Australia, named row by row',
+    standing: 'second hand',
+    use: 'notice, life, renewal and zones; read in stored copies, not against the law in force; which fields are from memory is said in each row',
+  },
+  OneCallExamples: {
+    citation:
+      'Worked examples of notification centres and statutes: North Dakota (ndonecall.com 2017/04), South Carolina (sc811.com notice calendar), Indiana (note on HB 1122), Tex. Util. Code 251.157(a)',
+    standing: 'published',
+    use: 'calls and starts as printed; where only weekdays are printed, a week without holidays was taken; read in copies',
+  },
+  OneCallDerived: {
+    citation:
+      'Dates worked by hand from the text of the rules of Virginia, Pennsylvania, Oregon, Kansas, Georgia, Florida, Wisconsin, Tennessee and California',
+    standing: 'second hand',
+    use: 'a second calculation, independent of this program; no centre has printed these dates',
+  },
+  PipelineEmergencyGuide: {
+    citation:
+      'Pipeline Emergency Response Guidelines (Pipeline Association for Public Awareness), table of recommended minimum evacuation distances for gas pipelines: 2.28·D·√p',
+    standing: 'second hand',
+    use: 'the formula and five of its distances; read in a copy',
+  },
+  DotErg115: {
+    citation:
+      'US DOT Emergency Response Guidebook, guide 115 (flammable gases): isolate 100 m (330 ft) in all directions',
+    standing: 'second hand',
+    use: 'the least distance from a gas release; read in a training copy',
+  },
 } as const satisfies Record<string, Source>

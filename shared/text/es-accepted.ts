@@ -44,6 +44,8 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'a three-letter currency code': 'un código de moneda de tres letras',
   'a date like 2026-03-02 or a date and time like 2026-03-02T09:10':
     'una fecha como 2026-03-02 o fecha y hora como 2026-03-02T09:10',
+  'the time on the clock there, or a zone as well: zone=America/New_York':
+    'la hora del reloj de allí, o también una zona: zone=America/New_York',
   'depth to the top of the line, as a locator or a test hole reads it':
     'profundidad a la parte de arriba de la línea, como la lee un detector o una calicata',
   'depth to its centre': 'profundidad a su centro',

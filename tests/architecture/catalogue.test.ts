@@ -33,6 +33,8 @@ const PROMISED = [
   'pull-in-limit',
   'thermal-length-change',
   'bend-radius',
+  'noise-duration',
+  'earliest-start',
 ]
 
 /** Smaller than any tolerance worth the name of a check, larger than any rounding. */
