@@ -3,6 +3,7 @@ import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
 import { addAudit } from './commands/audit.ts'
 import { addBackup, addRestore } from './commands/backup.ts'
 import { addChecks } from './commands/checks.ts'
+import { addExport } from './commands/export.ts'
 import { addPlan } from './commands/plan.ts'
 import { addRelation } from './commands/relation.ts'
 import { addSchema } from './commands/schema.ts'
@@ -34,6 +35,7 @@ export async function runProgram(args: readonly string[], io: Io): Promise<ExitC
   addServe(program, io, end)
   addBackup(program, io, end)
   addRestore(program, io, end)
+  addExport(program, io, end)
   addAudit(program, io, end)
   try {
     await program.parseAsync([...args], { from: 'user' })

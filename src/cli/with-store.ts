@@ -53,3 +53,15 @@ export async function withStore(
     return EXIT.unfinished
   }
 }
+
+/** Says in one sentence what a person can mend about a file or folder. */
+export async function withBackupErrors(io: Io, work: () => Promise<ExitCode>): Promise<ExitCode> {
+  const { BackupError } = await import('../store/backup/backup-error.ts')
+  try {
+    return await work()
+  } catch (error) {
+    if (!(error instanceof BackupError)) throw error
+    io.err(`${error.sentence}\n`)
+    return EXIT.unfinished
+  }
+}

@@ -1,12 +1,14 @@
 import type { AddressInfo } from 'node:net'
 import { availableParallelism } from 'node:os'
+import { join } from 'node:path'
 import { serve as listen, type ServerType } from '@hono/node-server'
 import type { ServerConfig } from '../config.ts'
-import { openStore } from '../store/open-store.ts'
+import { openDatabase, openStore } from '../store/open-store.ts'
 import { seedDemo } from '../store/seed-demo.ts'
 import { StoreError } from '../store/store-error.ts'
 import { storeSentence } from '../store/store-sentence.ts'
 import { buildApp } from './app.ts'
+import { copyEveryDay } from './copy-every-day.ts'
 import { type Planner, planOnTheSpot } from './planning/plan-task.ts'
 import { createWorkerPlanner } from './planning/worker-planner.ts'
 import { requestsUnderWay } from './requests-under-way.ts'
@@ -95,11 +97,14 @@ export async function startServer(config: ServerConfig, log: (line: string) => v
     })
     const underWay = requestsUnderWay(app.fetch)
     const server = await listenOn(config, underWay.fetch)
+    const place = { open: () => openDatabase(config), folder: join(config.dataFolder, 'copies') }
+    const copies = copyEveryDay(place, () => new Date(), log)
     return {
       address: addressOf(server, config.host),
       close: async () => {
         await stopListening(server)
         await underWay.settled()
+        await copies.stop()
         await planner.close()
         await store.close()
       },

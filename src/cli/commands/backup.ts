@@ -2,11 +2,11 @@ import { resolve } from 'node:path'
 import type { Command } from 'commander'
 import type { Manifest } from '../../store/backup/backup-tables.ts'
 import { printJson } from '../answer.ts'
-import { EXIT, type ExitCode } from '../exit-codes.ts'
+import { EXIT } from '../exit-codes.ts'
 import type { Io } from '../io.ts'
 import type { End } from '../program.ts'
 import { jsonOption } from '../shared-options.ts'
-import { dataOption, storePlace, withStore } from '../with-store.ts'
+import { dataOption, storePlace, withBackupErrors, withStore } from '../with-store.ts'
 
 type Options = { readonly data?: string; readonly json?: true }
 
@@ -20,18 +20,6 @@ function sayWhat(io: Io, manifest: Manifest, done: string, options: Options): vo
   const attachments = manifest.files.filter(({ rows }) => rows === null).length
   if (attachments > 0) io.out(`${String(attachments).padStart(8)}  attachments\n`)
   io.out(`${done}\n`)
-}
-
-/** Says in one sentence what a person can mend about the file. */
-async function withBackupErrors(io: Io, work: () => Promise<ExitCode>): Promise<ExitCode> {
-  const { BackupError } = await import('../../store/backup/backup-error.ts')
-  try {
-    return await work()
-  } catch (error) {
-    if (!(error instanceof BackupError)) throw error
-    io.err(`${error.sentence}\n`)
-    return EXIT.unfinished
-  }
 }
 
 /** `backup FILE`: everything in one file, while the server runs. */

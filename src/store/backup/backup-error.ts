@@ -1,8 +1,18 @@
-export type BackupErrorCode = 'cannot-read' | 'cannot-write' | 'foreign' | 'damaged' | 'newer' | 'not-empty'
+export type BackupErrorCode =
+  | 'cannot-read'
+  | 'cannot-write'
+  | 'no-room'
+  | 'folder-not-empty'
+  | 'foreign'
+  | 'damaged'
+  | 'newer'
+  | 'not-empty'
 
 const SENTENCES: Readonly<Record<BackupErrorCode, (place: string) => string>> = {
   'cannot-read': (place) => `${place} cannot be read: look at its name and who may read it.`,
   'cannot-write': (place) => `${place} cannot be written: give another file, or make room.`,
+  'no-room': (place) => `There is too little room for today's copy in ${place}: make room.`,
+  'folder-not-empty': (place) => `${place} is there already and is not empty: give another folder.`,
   foreign: (place) => `${place} is not a backup of Underlane. Nothing was changed.`,
   damaged: (place) => `${place} is damaged: take another copy of it. Nothing was changed.`,
   newer: (place) => `${place} was made by a newer Underlane: update this one first. Nothing was changed.`,

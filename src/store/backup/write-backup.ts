@@ -38,7 +38,8 @@ const CONTENT_AT_ONCE = 1
 
 type Page<Row> = (after: string | number) => Promise<readonly Row[]>
 
-async function* rowsOf<Row>(
+/** The rows of a table, page after page. */
+export async function* rowsOf<Row>(
   page: Page<Row>,
   keyOf: (row: Row) => string | number,
   start: string | number,
@@ -179,7 +180,8 @@ async function packed(folder: string, manifest: Manifest, file: string): Promise
   )
 }
 
-const isFileError = (error: unknown): boolean =>
+/** The file system's refusal, not the database's. */
+export const isFileError = (error: unknown): boolean =>
   error instanceof Error && 'syscall' in error && 'errno' in error && !('port' in error)
 
 /** One file with everything in it, whole or not there: it gets its name last. An older file of that name is replaced. */
@@ -194,7 +196,7 @@ export async function writeBackup(database: Database, file: string, madeAt: Date
     renameSync(part, file)
     return manifest
   } catch (error) {
-    rmSync(part, { force: true })
+    if (existsSync(part)) rmSync(part, { force: true })
     throw isFileError(error) ? new BackupError('cannot-write', file, error) : database.worldError(error)
   } finally {
     if (folder !== null) rmSync(folder, { recursive: true, force: true })
