@@ -156,36 +156,6 @@ export const tool = (bare: BareNumbers) =>
       }
     })
 
-export const air = (bare: BareNumbers) =>
-  z
-    .strictObject({
-      compressor: z.strictObject({
-        freeAirDelivery: quantity('volumeFlow', bare, { min: 1e-4, max: 2 }),
-        pressure: quantity('gaugePressure', bare, { min: 1e5, max: 2.5e6 }),
-      }),
-      hoses: z
-        .array(
-          z.strictObject({
-            bore: quantity('diameter', bare, { min: 0.003, max: 0.3 }),
-            length: quantity('length', bare, { min: 0.1, max: 1000 }),
-          }),
-        )
-        .min(1)
-        .max(20),
-      lubricator: orNull(z.boolean()),
-      altitude: orNull(quantity('altitude', bare, { min: -500, max: 6000 })),
-      temperature: orNull(quantity('temperature', bare, { min: 223.15, max: 333.15 })),
-      tools: z.number().int().min(1).max(12).optional(),
-    })
-    .transform((a): CrossingInput['air'] => ({
-      compressor: { freeAirDeliveryM3PerS: a.compressor.freeAirDelivery, gaugePa: a.compressor.pressure },
-      hoses: a.hoses.map((hose) => ({ boreM: hose.bore, lengthM: hose.length })),
-      lubricator: a.lubricator,
-      altitudeM: a.altitude,
-      temperatureK: a.temperature,
-      tools: a.tools ?? 1,
-    }))
-
 export const shots = (bare: BareNumbers) =>
   z
     .array(

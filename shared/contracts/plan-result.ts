@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { END_KINDS, OVER_KINDS, PULL_METHODS, UTILITY_KINDS } from '../core/plan/crossing-input.ts'
 import type { Plan } from '../core/plan/plan.ts'
 import { SOURCES, type SourceKey } from '../sources.ts'
+import { airPart as air } from './air-result.ts'
 
 /** The result of a plan, underlane/plan@1: names carry their SI unit, what does not exist is null with a reason beside it. */
 const number = z.number()
@@ -34,19 +35,6 @@ const bore = z.strictObject({
       wantedM: number,
     }),
   ),
-})
-
-const air = z.strictObject({
-  compressorGaugePa: number,
-  toolGaugePa: number,
-  hoseLossPa: number,
-  demandM3PerS: number,
-  capacityM3PerS: number,
-  marginFraction: number,
-  limitedBy: z.enum(['tool', 'compressor', 'hose']),
-  unloadedGaugePa: number,
-  flag: z.enum(['low', 'weak', 'good', 'high']),
-  ladder: z.array(z.strictObject({ element: z.string(), inletGaugePa: number, outletGaugePa: number })),
 })
 
 const run = z.strictObject({

@@ -1,12 +1,22 @@
 import { airDensityRatio } from './air/air-density-ratio.ts'
 import { airLossFirstOrder } from './air/air-loss-first-order.ts'
+import { airLossHarris } from './air/air-loss-harris.ts'
 import { airOperatingPoint } from './air/air-operating-point.ts'
+import { componentLoss } from './air/component-loss.ts'
 import { compressorDelivery } from './air/compressor-delivery.ts'
+import { compressorFuel } from './air/compressor-fuel.ts'
+import { compressorPower } from './air/compressor-power.ts'
+import { condensateRate } from './air/condensate-rate.ts'
+import { couplingLoss } from './air/coupling-loss.ts'
+import { enginePower } from './air/engine-power.ts'
 import { frictionFactor } from './air/friction-factor.ts'
 import { hoseFrictionLoss } from './air/hose-friction-loss.ts'
+import { hoseParting } from './air/hose-parting.ts'
 import { orificeDischarge } from './air/orifice-discharge.ts'
 import { receiverTime } from './air/receiver-time.ts'
+import { saturatedVapour } from './air/saturated-vapour.ts'
 import { standardAtmosphere } from './air/standard-atmosphere.ts'
+import { valveFlow } from './air/valve-flow.ts'
 import { burningLineDistance } from './digsafe/burning-line-distance.ts'
 import { earliestStart } from './digsafe/earliest-start.ts'
 import { hoseThrust } from './digsafe/hose-thrust.ts'
@@ -67,13 +77,23 @@ import type { AnyRelation } from './relation.ts'
 export const CATALOGUE: readonly AnyRelation[] = [
   airDensityRatio,
   airLossFirstOrder,
+  airLossHarris,
   airOperatingPoint,
+  componentLoss,
   compressorDelivery,
+  compressorFuel,
+  compressorPower,
+  condensateRate,
+  couplingLoss,
+  enginePower,
   frictionFactor,
   hoseFrictionLoss,
+  hoseParting,
   orificeDischarge,
   receiverTime,
+  saturatedVapour,
   standardAtmosphere,
+  valveFlow,
   advanceRate,
   anchorageLength,
   cavityExpansionFactors,

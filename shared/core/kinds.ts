@@ -31,6 +31,10 @@ export const KINDS = {
   /** Soil strength, stiffness and stress. */
   stress: { tail: 'Pa', unit: 'Pa' },
   volumeFlow: { tail: 'M3PerS', unit: 'm3/s' },
+  /** What is burnt or fed: shown by the hour. */
+  liquidFlow: { tail: 'M3PerS', unit: 'm3/s' },
+  /** C of ISO 6358: volume of reference air per time and pressure. */
+  conductance: { tail: 'M3PerSPa', unit: 'm3/(s-Pa)' },
   temperature: { tail: 'K', unit: 'K' },
   temperatureDifference: { tail: 'K', unit: 'K' },
   angle: { tail: 'Rad', unit: 'rad' },

@@ -1,4 +1,4 @@
-import type { AirPart } from '../core/plan/plan.ts'
+import type { AirPart } from '../core/plan/air-part.ts'
 import type { Say } from '../text/language.ts'
 import { airElementWord, planWord } from '../text/plan-words.ts'
 import { saidQuantity } from '../text/say-quantity.ts'

@@ -9,7 +9,7 @@ const ROWS = [
   ['1.5', '800', '75', '11.7', '120', '90', '3172.455'],
 ] as const
 
-export const checks: readonly PublishedCheck[] = ROWS.map(
+const ornl = ROWS.map(
   ([time, outflow, inflow, atmosphere, from, to, volume]): PublishedCheck => ({
     relation: 'receiver-time',
     name: `${volume} gal`,
@@ -34,3 +34,36 @@ export const checks: readonly PublishedCheck[] = ROWS.map(
     standing: 'published',
   }),
 )
+
+/** Example 13-7: 20 scfm for 6 min from 100 to 80 psi. Columns: inflow [cfm], volume [gal]. */
+const ESPOSITO = [
+  ['0', '660'],
+  ['5', '495'],
+] as const
+
+const esposito = ESPOSITO.map(
+  ([inflow, volume]): PublishedCheck => ({
+    relation: 'receiver-time',
+    name: `Example 13-7, ${inflow} scfm coming in, ${volume} gal`,
+    given: {
+      volume: `${volume} gal`,
+      inflow: `${inflow} cfm`,
+      outflow: '20 cfm',
+      from: '100 psi',
+      to: '80 psi',
+      atmosphere: '14.7 psia',
+    },
+    expected: {
+      timeS: {
+        printed: '6',
+        unit: 'min',
+        tolerance: { fraction: 0.001 },
+        why: 'the exact time of the problem turned round: the volume is rounded to three digits',
+      },
+    },
+    source: 'EspositoFluidPower',
+    standing: 'second hand',
+  }),
+)
+
+export const checks: readonly PublishedCheck[] = [...ornl, ...esposito]

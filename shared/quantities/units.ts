@@ -25,7 +25,7 @@ export type Dimension =
   | 'length' | 'lengthPerBlow' | 'area' | 'volume' | 'duration' | 'speed'
   | 'mass' | 'massFlow' | 'density' | 'unitWeight' | 'force' | 'energy'
   | 'power' | 'pressure' | 'volumeFlow' | 'temperature' | 'temperatureDifference' | 'angle'
-  | 'frequency' | 'drift' | 'expansion' | 'perLength' | 'ratio' | 'count'
+  | 'frequency' | 'conductance' | 'drift' | 'expansion' | 'perLength' | 'ratio' | 'count'
 
 type Fraction = { readonly top: number; readonly divisor: number }
 
@@ -248,7 +248,9 @@ export const UNITS: readonly Unit[] = [
   unit('volumeFlow', 'ft3/s', FOOT_M ** 3, 'cfs'),
   unit('volumeFlow', 'ft3/h', FOOT_M ** 3 / HOUR_S, 'cfh'),
   unit('volumeFlow', 'gpm', GALLON_M3 / MINUTE_S, 'gal/min'),
-
+  unit('volumeFlow', 'gal/h', GALLON_M3 / HOUR_S, 'gph'),
+  unit('conductance', 'm3/(s-Pa)', 1, 'm3/(s Pa)', 'm3/s/Pa'),
+  unit('conductance', 'L/(s-bar)', 1e-8, 'L/(s bar)', 'L/s/bar', 'dm3/(s-bar)', 'dm3/(s bar)', 'dm3/s/bar'),
   scale('K', 1, 0),
   scale('°C', 1, 273.15, 'C'),
   scale('°F', RANKINE_K, 459.67, 'F'),
@@ -271,16 +273,13 @@ export const UNITS: readonly Unit[] = [
   unit('drift', 'rad/m^0.5', 1),
   unit('drift', 'mrad/m^0.5', 1e-3),
   unit('drift', 'deg/m^0.5', DEGREE_RAD, '°/m^0.5'),
-
   unit('expansion', '1/K', 1, '/K', '/°C', '1/°C', '/C', '1/C', 'm/m/K', 'm/m/°C'),
   unit('expansion', 'mm/m/K', 1e-3, 'mm/m/°C', 'mm/(m-K)', 'mm/m-K'),
   unit('expansion', '1/°F', 1 / RANKINE_K, '/°F', '/F', '1/F', 'in/in/°F', 'in/in/F'),
-
   unit('perLength', '1/m', 1, '/m'),
   unit('perLength', '1/mm', 1e3, '/mm'),
   unit('perLength', '1/ft', 1 / FOOT_M, '/ft'),
   unit('perLength', '1/in', 1 / INCH_M, '/in'),
-
   unit('ratio', '', 1),
   unit('ratio', '%', 1e-2),
   unit('ratio', '‰', 1e-3),

@@ -103,6 +103,43 @@ export const airSources = {
     standing: 'published',
     use: 'flow through an oiler from conductance C and critical ratio b; formula from memory, checked against a worked model read in a copy',
   },
+  EspositoFluidPower: {
+    citation: 'A. Esposito: Fluid Power with Applications, Examples 13-7 to 13-11 and 14-1',
+    standing: 'second hand',
+    use: 'receiver, power, condensate, valve and pipe examples; inputs and method read in an open companion code, answers as that method gives them',
+  },
+  AshraeFundamentals: {
+    citation: 'ASHRAE Handbook, Fundamentals: Psychrometrics (Hyland and Wexler’s saturation pressure)',
+    standing: 'published',
+    use: 'coefficients of the saturation pressure, from memory; an open library agrees at 20 °C to all its digits',
+  },
+  OpenLibraryPsychro: {
+    citation: 'psychrolib 1.1.1, an open (MIT) library of psychrometrics',
+    standing: 'published',
+    use: 'saturation pressure at 20 °C; read as computed',
+  },
+  EngineDerateRule: {
+    citation:
+      'Agricultural engineering text: 3 % of power per 1000 ft above 500 ft without a turbocharger, none with one to its rated altitude',
+    standing: 'published',
+    use: 'engine power at altitude; rule and its example read in a copy, the answer by the rule',
+  },
+  Cfr431: {
+    citation: '10 CFR 431.345, Table 1: package isentropic efficiency of lubricated rotary compressors',
+    standing: 'published',
+    use: 'efficiency of compression by delivery; read. It is of stationary packages: divided by 0.92 for the motor, our judgement',
+  },
+  UsaceEquipment: {
+    citation:
+      'U.S. Army Corps of Engineers: EP 1110-1-8, Construction Equipment Ownership and Operating Expense, chapter 2',
+    standing: 'published',
+    use: 'diesel 0.36 lb per bhp·h at 7 lb/gal; read in a copy whose label was lost, taken as diesel',
+  },
+  GasDynamics: {
+    citation: 'Thrust of a choked convergent nozzle: any text of gas dynamics, e.g. A. H. Shapiro 1953',
+    standing: 'published',
+    use: 'thrust of a parted hose; formula from memory',
+  },
   AirSecondCalculation: {
     citation:
       'Hose losses and operating points from a second program, written apart from this one on the same published formulas',

@@ -49,6 +49,7 @@ const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
 const KIND_OF_NAME: Readonly<Record<string, Kind>> = {
   'tool.ratedPressure': 'gaugePressure',
   'air.altitude': 'altitude',
+  'air.outletRise': 'temperatureDifference',
   'expander.diameter': 'diameter',
 }
 /** Read off a tape, in inches to six feet. */
@@ -57,7 +58,15 @@ const TAPE = /^(clearance|pit|wall|line)\.|^shots\.\d+\.depth$|\.ownerClearance$
 const ROUGH_LENGTHS = ['wear.bodyLifeMediumSoil']
 const FEET_AND_METRES = { us: 'ft', si: 'm' } as const
 /** Said in percent. */
-const SHARES = ['site.spread', 'wear.spread', 'wear.startsFresh', 'price.secondTrySite', 'pull.reverseShare']
+const SHARES = [
+  'air.humidity',
+  'air.idleFuel',
+  'site.spread',
+  'wear.spread',
+  'wear.startsFresh',
+  'price.secondTrySite',
+  'pull.reverseShare',
+]
 const TIMES = ['elapsed.ratioLow', 'elapsed.ratioHigh']
 
 /** A single letter is a wall of copper; every other wall says by itself what it is. */

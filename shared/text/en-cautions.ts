@@ -24,6 +24,18 @@ export const EN_CAUTIONS = {
     'The compressor rides up to {unloadedGaugePa:gaugePressure} with no air drawn; the tool runs at {toolGaugePa:gaugePressure}. Regulate down, and go by the lowest rating on the line.',
   icing:
     'At {temperatureK:temperature} the exhaust can ice up. Winter oil, a drained water separator, and look at the hose for ice before blaming the tool.',
+  'tool-starves':
+    'The tool on “{branch:text}” gets only {toolGaugePa:gaugePressure} while the others hammer. Run one tool at a time, or give it a larger hose.',
+  'engine-too-weak':
+    'At {altitudeM:altitude} an engine without a turbo gives air for {capacityM3PerS:volumeFlow}; the tools want {demandM3PerS:volumeFlow}. Bring a turbocharged or a larger machine.',
+  'engine-not-said':
+    'At {altitudeM:altitude} an engine without a turbo loses more power than the thin air saves. Say which one this is.',
+  'air-uncertain':
+    'With a rough hose and tight couplings the tool could get as little as {toolGaugePa:gaugePressure}. Read a gauge at the tool before you count on the time.',
+  'water-in-line':
+    'About {waterKgPerS:massFlow} of water falls out on the way to the tool. Drain the tank, fit a separator, and blow the hose out before hooking up.',
+  'hose-can-whip':
+    'A {boreM:diameter} hose that parts pushes with {thrustN:force} at first and holds {energyJ:energy}. A cut-off device at the source (over {1/2 in|13 mm} it is required), a restraint on every joint, pins in.',
   'no-oiler':
     'No oiler on the line. A tool run dry wears out in days: fit one, or oil by hand at every stop with the air off and bled.',
   'compressor-too-small':

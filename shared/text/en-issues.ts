@@ -52,6 +52,7 @@ export const EN_ISSUES = {
 export const EN_QUESTIONS = {
   'depth.to': 'What are these depths measured to?',
   depthTo: 'What is the depth of this line measured to?',
+  'compressor.pressure': 'No piercing tool runs on so little. Is it gauge, and really that low?',
 } as const
 
 export const EN_ISSUE_PARTS = {

@@ -40,6 +40,8 @@ export const EN_RELEASE = {
     'The tool is to start from a {end:end}, where there is no room to lie and aim it. Launch from a pit, or turn the bore around.',
   'over-rated-pressure':
     'The tool gets {toolGaugePa:gaugePressure} and is rated {ratedGaugePa:gaugePressure}. Regulate down: nothing runs above its rating.',
+  'over-hose-rating':
+    'The line can see {toolGaugePa:gaugePressure} and a hose is rated {ratedGaugePa:gaugePressure}. Regulate down at the machine or change the hose: nothing runs above its rating.',
   'grade-not-given':
     'This pipe is laid to a grade and none is given. Enter the fall it needs, like 1/4 in per ft.',
   'footing-not-known':

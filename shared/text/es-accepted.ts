@@ -32,6 +32,21 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'a second pass with an expander: set "pull" to "expander"':
     'una segunda pasada con ensanchador: ponga "pull" en "expander"',
   'one value': 'un solo valor',
+  'gauge, and really as low as that': 'manométrica, y de verdad tan baja',
+  'bar, not psi': 'bar, no psi',
+  'a coupling no wider than its hose': 'un acople no más ancho que su manguera',
+  'a conductance, or a loss and the flow it is at':
+    'una conductancia, o una pérdida y el caudal con que ocurre',
+  'an unloading pressure above the set one': 'una presión de descarga mayor que la de trabajo',
+  'an oiler, or none in the line': 'una aceitera, o ninguna en la línea',
+  'a name of its own for each branch': 'un nombre propio para cada ramal',
+  'branches that lead away from the compressor and never back':
+    'ramales que se alejan del compresor y nunca regresan',
+  'a tool at the end of a branch, not where another starts':
+    'un topo al final de un ramal, no donde empieza otro',
+  'one branch without a tool of its own: this crossing’s tool stands there':
+    'un ramal sin topo propio: ahí va el topo de este cruce',
+  'a number of tools, or branches with a tool each': 'un número de topos, o ramales con un topo cada uno',
   refusal: 'rechazo',
   'no space': 'sin espacio',
   'no comma': 'sin coma',

@@ -26,6 +26,18 @@ export const ES_CAUTIONS = {
     'Sin consumo el compresor sube hasta {unloadedGaugePa:gaugePressure}; el topo trabaja a {toolGaugePa:gaugePressure}. Baje el regulador y respete la presión más baja permitida en la línea.',
   icing:
     'A {temperatureK:temperature} el escape puede congelarse. Aceite de invierno, separador de agua purgado, y busque hielo en la manguera antes de culpar al topo.',
+  'tool-starves':
+    'Al topo de «{branch:text}» solo le llegan {toolGaugePa:gaugePressure} mientras golpean los demás. Use un topo a la vez o póngale una manguera más gruesa.',
+  'engine-too-weak':
+    'A {altitudeM:altitude} un motor sin turbo da aire para {capacityM3PerS:volumeFlow}; los topos piden {demandM3PerS:volumeFlow}. Traiga una máquina con turbo o más grande.',
+  'engine-not-said':
+    'A {altitudeM:altitude} un motor sin turbo pierde más fuerza de la que ahorra el aire delgado. Diga cuál es.',
+  'air-uncertain':
+    'Con una manguera áspera y acoples estrechos al topo le podrían llegar apenas {toolGaugePa:gaugePressure}. Lea un manómetro junto al topo antes de confiar en el tiempo.',
+  'water-in-line':
+    'Caen unos {waterKgPerS:massFlow} de agua camino al topo. Purgue el tanque, ponga un separador y sople la manguera antes de conectar.',
+  'hose-can-whip':
+    'Una manguera de {boreM:diameter} que se suelta empuja al principio con {thrustN:force} y guarda {energyJ:energy}. Válvula de corte en la fuente (obligatoria con más de {1/2 in|13 mm}), retén en cada unión, pasadores puestos.',
   'no-oiler':
     'La línea no tiene aceitera. Un topo en seco se acaba en días: ponga una, o aceite a mano en cada parada con el aire cerrado y purgado.',
   'compressor-too-small':

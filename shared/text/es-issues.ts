@@ -56,6 +56,7 @@ export const ES_ISSUES = {
 export const ES_QUESTIONS = {
   'depth.to': '¿A qué se miden estas profundidades?',
   depthTo: '¿A qué se mide la profundidad de esta línea?',
+  'compressor.pressure': 'Ningún topo trabaja con tan poco. ¿Es manométrica y de verdad tan baja?',
 } as const satisfies Record<keyof typeof EN_QUESTIONS, string>
 
 export const ES_ISSUE_PARTS = {

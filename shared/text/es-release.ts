@@ -44,6 +44,8 @@ export const ES_RELEASE = {
     'El topo saldría de: {end:end}, donde no hay lugar para acostarlo y apuntarlo. Lance desde un pozo, o invierta la perforación.',
   'over-rated-pressure':
     'Al topo le llegan {toolGaugePa:gaugePressure} y está hecho para {ratedGaugePa:gaugePressure}. Baje el regulador: nada trabaja por encima de su límite.',
+  'over-hose-rating':
+    'La línea puede llegar a {toolGaugePa:gaugePressure} y una manguera está hecha para {ratedGaugePa:gaugePressure}. Baje el regulador en la máquina o cambie la manguera: nada trabaja por encima de su límite.',
   'grade-not-given':
     'Este tubo se coloca con pendiente y no se dio ninguna. Anote la caída que necesita, por ejemplo 1/4 in por ft.',
   'footing-not-known':

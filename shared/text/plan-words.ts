@@ -25,5 +25,6 @@ export function planWord(group: WordGroup, code: string, say: Say): string {
 export function airElementWord(element: string, say: Say): string {
   const [kind = element, number] = element.split('-')
   const word = planWord('airElement', kind, say)
-  return number === undefined || kind !== 'hose' ? word : `${word} ${number}`
+  const isNumbered = kind === 'hose' || kind === 'valve'
+  return number === undefined || !isNumbered ? word : `${word} ${number}`
 }

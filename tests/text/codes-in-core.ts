@@ -22,6 +22,7 @@ const checklist = sourceOf('shared/core/plan/checklist.ts')
 const price = sourceOf('shared/core/plan/price.ts')
 const wear = sourceOf('shared/core/plan/wear.ts')
 const shapes = sourceOf('shared/core/plan/plan.ts')
+const airPart = sourceOf('shared/core/plan/air-part.ts')
 const item = /\[\s*'([a-z0-9-]+)',\s*'[a-z0-9-]+',\s*'[A-Z]\w+',/g
 
 /** Members of a union of words in the plan's shape: `readonly fit: 'tight' | …`. */
@@ -51,8 +52,15 @@ export const CODES = {
   wearPart: codesIn(wear, /^\s*\['([a-z-]+)',/gm).concat(codesIn(wear, /part: '([a-z-]+)'/g)),
   serviceTask: codesIn(wear, /'([a-z]+(?:-[a-z0-9]+)+)'(?=[,\]])/g),
   fit: union('fit'),
-  airFlag: union('flag'),
-  limitedBy: union('limitedBy'),
+  airFlag: codesIn(/AirFlag =([^\n]*)/.exec(airPart)?.[1] ?? '', /'([^']+)'/g),
+  toolState: codesIn(/ToolState =([^\n]*)/.exec(airPart)?.[1] ?? '', /'([^']+)'/g),
+  limitedBy: codesIn(
+    /LimitedBy =([^\n]*)/.exec(sourceOf('shared/core/air/air-system.ts'))?.[1] ?? '',
+    /'([^']+)'/g,
+  ),
+  airElement: codesIn(sourceOf('shared/core/air/air-element.ts'), /readonly kind: '([^']+)'/g).concat(
+    codesIn(sourceOf('shared/core/air/air-element.ts'), /readonly kind: '[^']+' \| '([^']+)'/g),
+  ),
   severity: union('severity'),
   pitServes: union('serves'),
   limitWhy: union('pullLimitReason'),

@@ -70,6 +70,8 @@ const WORDS: readonly (readonly [WordGroup, readonly string[]])[] = [
   ['ground', [...COHESIVE_STATES, ...GRANULAR_STATES].map((state) => state.code)],
   ['airFlag', CODES.airFlag],
   ['limitedBy', CODES.limitedBy],
+  ['toolState', CODES.toolState],
+  ['airElement', CODES.airElement],
   ['severity', CODES.severity],
   ['reasonKind', CODES.reasonKind],
   ['standing', CODES.standing],

@@ -63,4 +63,10 @@ export const SAMPLE: TextValues = {
   offsetM: 0.9,
   gapM: 0.3,
   otherEndShortM: 0.05,
+  branch: 'left',
+  altitudeM: 2300,
+  waterKgPerS: 0.0006,
+  thrustN: 456.7,
+  energyJ: 14_450,
+  highGaugePa: 690_000,
 }

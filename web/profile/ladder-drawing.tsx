@@ -1,5 +1,5 @@
 import { useRef } from 'preact/hooks'
-import type { AirPart } from '../../shared/core/plan/plan.ts'
+import type { AirPart } from '../../shared/core/plan/air-part.ts'
 import { pressureLadder } from '../../shared/drawing/pressure-ladder.ts'
 import { say } from '../state/unit-choice.ts'
 import { useBoxWidth } from './box-width.ts'

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
-import type { AirPart } from '../../shared/core/plan/plan.ts'
+import type { AirPart } from '../../shared/core/plan/air-part.ts'
 
 type LateLadder = typeof import('./ladder-drawing.tsx')['LadderDrawing']
 

@@ -1,7 +1,12 @@
 import { relation } from '../relation.ts'
+import type { LimitedBy } from './air-system.ts'
 import { REFERENCE_TEMPERATURE_K } from './dry-air.ts'
 import { HOSE_ROUGHNESS_M } from './hose-outlet.ts'
 import { solveOperatingPoint } from './operating-point.ts'
+
+/** One hose without regulator or engine limit knows three limits. */
+const limitOfOne = (limitedBy: LimitedBy) =>
+  limitedBy === 'engine' || limitedBy === 'regulator' ? 'compressor' : limitedBy
 
 /**
  * One tool on one hose on one rotary compressor: where they settle.
@@ -108,8 +113,8 @@ export const airOperatingPoint = relation({
       const compressorGaugePa = given.pressureGaugePa
       return { toolGaugePa: null, compressorGaugePa, flowM3PerS: null, limitedBy: 'no-operating-point' }
     }
-    const { toolGaugePa, compressorGaugePa, flowM3PerS, limitedBy } = found
-    return { toolGaugePa, compressorGaugePa, flowM3PerS, limitedBy }
+    const { toolGaugePa, compressorGaugePa, flowM3PerS } = found
+    return { toolGaugePa, compressorGaugePa, flowM3PerS, limitedBy: limitOfOne(found.limitedBy) }
   },
   checks: ['air-second-calculation'],
   remarks:

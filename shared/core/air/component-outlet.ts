@@ -13,7 +13,7 @@ export type Component = {
 export const LUBRICATOR: Component = { conductanceM3PerSPa: 4e-7, criticalRatio: 0.3 }
 
 /** ρ0 of the reference state of ISO 8778, kg/m³: 100 kPa, 20 °C, 65 % humidity. */
-const REFERENCE_DENSITY_KG_PER_M3 = 1.185
+export const REFERENCE_DENSITY_KG_PER_M3 = 1.185
 
 export type ComponentFlow = {
   readonly massFlowKgPerS: number
@@ -40,4 +40,23 @@ export function componentOutlet(
   const share = flow.massFlowKgPerS / chokedKgPerS
   const ratio = criticalRatio + (1 - criticalRatio) * Math.sqrt(1 - share ** 2)
   return { ok: true, outletAbsPa: flow.inletAbsPa * ratio }
+}
+
+/**
+ * A component known by what it loses at one flow: ISO 6358 with b = 0, where p1² − p2² goes with ṁ². Taken at 20 °C.
+ */
+export function componentOfLoss({
+  lossPa,
+  massFlowKgPerS,
+  inletAbsPa,
+}: {
+  readonly lossPa: number
+  readonly massFlowKgPerS: number
+  readonly inletAbsPa: number
+}): Component {
+  const squares = lossPa * (2 * inletAbsPa - lossPa)
+  return {
+    conductanceM3PerSPa: massFlowKgPerS / (REFERENCE_DENSITY_KG_PER_M3 * Math.sqrt(squares)),
+    criticalRatio: 0,
+  }
 }

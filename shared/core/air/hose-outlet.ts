@@ -15,8 +15,11 @@ export type HoseFlow = {
   readonly boreM: number
   readonly lengthM: number
   readonly roughnessM: number
-  /** Couplings, K 1.0 each. */
   readonly couplings: number
+  /** K of each; absent: 1.0. */
+  readonly couplingCoefficient?: number
+  /** Multiplies friction and fittings: what a reading says of this very hose. Absent: 1. */
+  readonly lossFactor?: number
   readonly massFlowKgPerS: number
   readonly inletAbsPa: number
   readonly temperatureK: number
@@ -26,11 +29,12 @@ const areaM2 = (boreM: number): number => (Math.PI * boreM ** 2) / 4
 
 /** f L/D + ΣK of a hose at a flow. Re, hence f, is the same all along an isothermal hose: viscosity depends on T only. */
 export function hoseResistance(hose: Omit<HoseFlow, 'inletAbsPa'>): number {
-  const fittings = hose.couplings * COUPLING_LOSS_COEFFICIENT
-  if (hose.massFlowKgPerS === 0) return fittings
+  const factor = hose.lossFactor ?? 1
+  const fittings = hose.couplings * (hose.couplingCoefficient ?? COUPLING_LOSS_COEFFICIENT)
+  if (hose.massFlowKgPerS === 0) return factor * fittings
   const reynolds = (4 * hose.massFlowKgPerS) / (Math.PI * hose.boreM * airViscosityPaS(hose.temperatureK))
   const friction = darcyFrictionFactor(reynolds, hose.roughnessM / hose.boreM, 'colebrook')
-  return (friction * hose.lengthM) / hose.boreM + fittings
+  return factor * ((friction * hose.lengthM) / hose.boreM + fittings)
 }
 
 /** Pressure at the end of one hose, or that it chokes before passing all of the flow. */

@@ -16,7 +16,7 @@ export const receiverTime = relation({
   id: 'receiver-time',
   title: 'Time an air receiver bridges',
   formula: 't = V·(p1 − p2)/(p_a·(Q_out − Q_in))',
-  sources: ['OrnlReceiverTests'],
+  sources: ['OrnlReceiverTests', 'EspositoFluidPower'],
   inputs: {
     volume: {
       kind: 'volume',

@@ -1,15 +1,8 @@
 import type { SourceKey } from '../../sources.ts'
+import { RED_BELOW_PA } from './air-flags.ts'
+import type { AirPart } from './air-part.ts'
 import type { CrossingInput } from './crossing-input.ts'
-import type {
-  AirPart,
-  BorePart,
-  Caution,
-  GroundPart,
-  PitPart,
-  PricePart,
-  PullPart,
-  ShotPart,
-} from './plan.ts'
+import type { BorePart, Caution, GroundPart, PitPart, PricePart, PullPart, ShotPart } from './plan.ts'
 import type { Stretch } from './stretches.ts'
 
 export type CautionFacts = {
@@ -68,20 +61,64 @@ function aboutPeople({ input, pits, stopShortM }: CautionFacts): Caution[] {
   return found
 }
 
+/** 1500 m: from here an engine without a turbo lacks more than a tenth. Our judgement. */
+const ENGINE_ASKED_FROM_M = 1500
+
+/** Several tools, thin air, water, and hoses that can part. */
+function aboutLine({ input, air }: Pick<CautionFacts, 'input' | 'air'>): Caution[] {
+  const found: Caution[] = []
+  const { tools = [], hazard, water, band } = air
+  const starved = tools.filter(({ state }) => state === 'starved' || state === 'choked')
+  if (tools.length > 1) {
+    for (const { branch, gaugePa } of starved) {
+      found.push(caution('warning', 'tool-starves', 'CommonPractice', { branch, toolGaugePa: gaugePa }))
+    }
+  }
+  const altitudeM = input.air.altitudeM ?? 0
+  if (air.limitedBy === 'engine') {
+    const values = { demandM3PerS: air.demandM3PerS, capacityM3PerS: air.capacityM3PerS, altitudeM }
+    found.push(caution('warning', 'engine-too-weak', 'EngineDerateRule', values))
+  }
+  if (altitudeM > ENGINE_ASKED_FROM_M && input.air.compressor.engine === null) {
+    found.push(caution('advice', 'engine-not-said', 'EngineDerateRule', { altitudeM }))
+  }
+  if (band !== undefined && air.flag !== 'low' && (band.lowGaugePa ?? 0) < RED_BELOW_PA) {
+    found.push(
+      caution('advice', 'air-uncertain', 'OurJudgement', {
+        toolGaugePa: band.lowGaugePa ?? 0,
+        highGaugePa: band.highGaugePa,
+      }),
+    )
+  }
+  const waterKgPerS = water ? water.atMachineKgPerS + water.downLineKgPerS : 0
+  if (waterKgPerS > 0 && input.air.separator === null) {
+    found.push(caution('advice', 'water-in-line', 'AshraeFundamentals', { waterKgPerS }))
+  }
+  if (hazard !== undefined && hazard.needsCutOff) {
+    const { boreM, thrustN, energyJ } = hazard
+    found.push(caution('warning', 'hose-can-whip', 'Cfr1926Air', { boreM, thrustN, energyJ }))
+  }
+  return found
+}
+
 function aboutAir({ input, air }: CautionFacts): Caution[] {
   const found: Caution[] = []
-  if (air.unloadedGaugePa > HIGH_GAUGE_PA) {
+  const mostGaugePa = air.mostAtToolGaugePa ?? air.unloadedGaugePa
+  if (mostGaugePa > Math.min(HIGH_GAUGE_PA, input.tool.ratedGaugePa ?? HIGH_GAUGE_PA)) {
     found.push(
       caution('warning', 'regulate-down', 'CommonPractice', {
-        unloadedGaugePa: air.unloadedGaugePa,
+        unloadedGaugePa: mostGaugePa,
         toolGaugePa: air.toolGaugePa,
       }),
     )
   }
   const temperatureK = input.air.temperatureK
-  if (temperatureK !== null && temperatureK <= ICING_FROM_K) {
+  // Air compressed sevenfold is damp unless it was very dry before: nothing said counts as damp.
+  const isDry = air.water !== undefined && air.water !== null && air.water.downLineKgPerS <= 0
+  if (temperatureK !== null && temperatureK <= ICING_FROM_K && !isDry) {
     found.push(caution('warning', 'icing', 'CommonPractice', { temperatureK }))
   }
+  found.push(...aboutLine({ input, air }))
   if (input.air.lubricator === false) found.push(caution('warning', 'no-oiler', 'CommonPractice'))
   if (air.limitedBy === 'compressor')
     found.push(

@@ -1,4 +1,5 @@
 import type { SourceKey } from '../../sources.ts'
+import { allHoses } from './air-input.ts'
 import type { CrossingInput, UtilityKind } from './crossing-input.ts'
 import type { ChecklistItem, PitPart } from './plan.ts'
 import type { Stretch } from './stretches.ts'
@@ -94,7 +95,7 @@ const ITEMS: readonly Item[] = [
     'hose-cut-off',
     'hose',
     'Cfr1926Air',
-    ({ input }) => input.air.hoses.some((hose) => hose.boreM > HALF_INCH_M),
+    ({ input }) => allHoses(input.air).some((hose) => hose.boreM > HALF_INCH_M),
   ],
   ['whip-restraints', 'always', 'Cfr1926Air', always],
   ['bleed-before-opening', 'always', 'MineAirRule', always],

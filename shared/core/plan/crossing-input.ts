@@ -1,4 +1,5 @@
 import type { GeoPosition } from '../kinds.ts'
+import type { AirInput } from './air-input.ts'
 
 /** One crossing as the engine takes it: SI, defaults not filled in, null where nothing was said. */
 export type CrossingInput = {
@@ -97,15 +98,6 @@ export type ToolInput = {
   readonly ratedGaugePa: number | null
   readonly head: (typeof HEADS)[number] | null
   readonly reversible: boolean | null
-}
-
-export type AirInput = {
-  readonly compressor: { readonly freeAirDeliveryM3PerS: number; readonly gaugePa: number }
-  readonly hoses: readonly { readonly boreM: number; readonly lengthM: number }[]
-  readonly lubricator: boolean | null
-  readonly altitudeM: number | null
-  readonly temperatureK: number | null
-  readonly tools: number
 }
 
 export const UTILITY_KINDS = [

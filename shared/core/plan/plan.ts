@@ -1,6 +1,7 @@
 import type { Standing } from '../../sources/shape.ts'
 import type { SourceKey } from '../../sources.ts'
 import type { Working } from '../trace.ts'
+import type { AirPart } from './air-part.ts'
 import type { PullMethod, UtilityKind } from './crossing-input.ts'
 
 /** Good day, likely, bad day. */
@@ -38,23 +39,6 @@ export type BorePart = {
     readonly coverRatio: number
     readonly verdict: 'ok' | 'check' | 'hold'
     readonly wantedM: number
-  }[]
-}
-
-export type AirPart = {
-  readonly compressorGaugePa: number
-  readonly toolGaugePa: number
-  readonly hoseLossPa: number
-  readonly demandM3PerS: number
-  readonly capacityM3PerS: number
-  readonly marginFraction: number
-  readonly limitedBy: 'tool' | 'compressor' | 'hose'
-  readonly unloadedGaugePa: number
-  readonly flag: 'low' | 'weak' | 'good' | 'high'
-  readonly ladder: readonly {
-    readonly element: string
-    readonly inletGaugePa: number
-    readonly outletGaugePa: number
   }[]
 }
 

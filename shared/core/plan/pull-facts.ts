@@ -1,3 +1,4 @@
+import { hosesToTool } from './air-input.ts'
 import type { BoreSize } from './bore.ts'
 import type { BoreLine } from './bore-line.ts'
 import type { CrossingInput } from './crossing-input.ts'
@@ -22,7 +23,7 @@ export function pullFacts({ input, line, size, pipes, stretches }: Known): PullF
     stretch.waterTableM !== null &&
     stretch.waterTableM < stretch.axisDepthM
   const longestShotM = Math.max(...line.shots.map((shot) => shot.toM - shot.fromM))
-  const lastHose = input.air.hoses.at(-1)
+  const lastHose = hosesToTool(input.air).at(-1)
   return {
     asked: input.pull,
     lengthM: longestShotM,
@@ -35,7 +36,7 @@ export function pullFacts({ input, line, size, pipes, stretches }: Known): PullF
     isBendable: pipes.every((pipe) => !pipe.isJointed),
     holeCloses: stretches.some((stretch) => stretch.state.holeCloses || isWetSand(stretch)),
     hoseBoreM: lastHose?.boreM ?? 0,
-    hoseLengthM: input.air.hoses.reduce((sum, hose) => sum + hose.lengthM, 0),
+    hoseLengthM: hosesToTool(input.air).reduce((sum, hose) => sum + hose.lengthM, 0),
     isReversible: input.tool.reversible,
     isExpanded: size.isExpanded,
   }

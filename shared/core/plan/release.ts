@@ -1,6 +1,6 @@
+import type { AirPart } from './air-part.ts'
 import type { CrossingInput, UtilityInput } from './crossing-input.ts'
 import type {
-  AirPart,
   BorePart,
   ClearancePart,
   DeviationPart,
@@ -126,6 +126,10 @@ function siteReasons({ input, pits, air }: ReleaseFacts): ReleaseReason[] {
   const ratedGaugePa = input.tool.ratedGaugePa
   if (ratedGaugePa !== null && air.toolGaugePa > ratedGaugePa * OVER_RATING) {
     found.push(reason('rule', 'over-rated-pressure', { toolGaugePa: air.toolGaugePa, ratedGaugePa }))
+  }
+  const { ratedGaugePa: weakestGaugePa, mostGaugePa } = air.hazard ?? { ratedGaugePa: null, mostGaugePa: 0 }
+  if (weakestGaugePa !== null && mostGaugePa > weakestGaugePa) {
+    found.push(reason('rule', 'over-hose-rating', { toolGaugePa: mostGaugePa, ratedGaugePa: weakestGaugePa }))
   }
   return found
 }
