@@ -94,7 +94,7 @@ function aboutLine({ input, air }: Pick<CautionFacts, 'input' | 'air'>): Caution
   if (waterKgPerS > 0 && input.air.separator === null) {
     found.push(caution('advice', 'water-in-line', 'AshraeFundamentals', { waterKgPerS }))
   }
-  if (hazard !== undefined && hazard.needsCutOff) {
+  if (hazard?.needsCutOff) {
     const { boreM, thrustN, energyJ } = hazard
     found.push(caution('warning', 'hose-can-whip', 'Cfr1926Air', { boreM, thrustN, energyJ }))
   }
