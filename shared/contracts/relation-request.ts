@@ -8,7 +8,14 @@ import {
   PreconditionError,
   refused,
 } from '../core/outcome.ts'
-import type { AnyRelation, ChoiceField, CivilField, InputField, QuantityField } from '../core/relation.ts'
+import type {
+  AnyRelation,
+  ChoiceField,
+  CivilField,
+  InputField,
+  PairsField,
+  QuantityField,
+} from '../core/relation.ts'
 import { propertyName } from '../core/relation.ts'
 import { type RangeNote, rangeNotes } from '../core/trace.ts'
 import { nearestWord } from '../quantities/nearest-word.ts'
@@ -139,6 +146,7 @@ function accepted(field: InputField): string {
   if ('choices' in field) return field.choices.join(', ')
   if ('list' in field) return '17.88,28.92'
   if ('civil' in field) return CIVIL_NOTATION
+  if ('pairs' in field) return field.pairs.map((kind) => acceptedUnits(kind)).join(' : ')
   return 'position' in field ? '-78.1,38.2' : field.words
 }
 
@@ -152,6 +160,7 @@ function readField(
   if ('kind' in field) return readQuantity(key, field, value, options)
   if ('choices' in field) return readChoice(key, field, value)
   if ('list' in field) return readList(key, value)
+  if ('pairs' in field) return readPairs(key, field, value, options)
   if ('position' in field) return readPosition(key, value)
   if ('civil' in field) return readCivilField(key, field, value, given)
   return readWord(key, field.words, value)
@@ -211,6 +220,32 @@ function readList(key: string, value: unknown): Read {
       : [],
   )
   return issues.length > 0 ? bad(...issues.slice(0, MOST_ISSUES)) : { value: numbers }
+}
+
+/** `20 h:0.25 mm,35 h:0.41 mm`, or an array of such pairs or of two-part arrays. None at all is a list too. */
+function readPairs(key: string, field: PairsField, value: unknown, options: ParseOptions): Read {
+  const items = parts(value)
+  if (!items)
+    return bad({ path: key, code: 'wrong-type', given: shortened(value), accepted: accepted(field) })
+  if (items.length > LONGEST_LIST) {
+    return bad({ path: key, code: 'too-long', values: { items: items.length, most: LONGEST_LIST } })
+  }
+  const issues: Issue[] = []
+  const pairs = items.map((item, index) => {
+    const halves = Array.isArray(item) ? item : typeof item === 'string' ? item.split(':') : []
+    if (halves.length !== 2) {
+      const path = `${key}.${index}`
+      issues.push({ path, code: 'wrong-type', given: shortened(item), accepted: accepted(field) })
+      return []
+    }
+    return field.pairs.map((kind, half) => {
+      const parsed = parseQuantity(halves[half], kind, options)
+      if (parsed.ok) return parsed.valueSi
+      issues.push({ path: `${key}.${index}.${half}`, ...parsed.issue })
+      return Number.NaN
+    })
+  })
+  return issues.length > 0 ? bad(...issues.slice(0, MOST_ISSUES)) : { value: pairs }
 }
 
 function readPosition(key: string, value: unknown): Read {

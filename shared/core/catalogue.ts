@@ -72,6 +72,15 @@ import { pullInLimit } from './pipe/pull-in-limit.ts'
 import { pullStressLoad } from './pipe/pull-stress-load.ts'
 import { thermalLengthChange } from './pipe/thermal-length-change.ts'
 import type { AnyRelation } from './relation.ts'
+import { ageReplacement } from './wear/age-replacement.ts'
+import { archardWear } from './wear/archard-wear.ts'
+import { degradationForecast } from './wear/degradation-forecast.ts'
+import { driftToLimit } from './wear/drift-to-limit.ts'
+import { equivalentQuartz } from './wear/equivalent-quartz.ts'
+import { repairTrend } from './wear/repair-trend.ts'
+import { ringGapWear } from './wear/ring-gap-wear.ts'
+import { weibullFit } from './wear/weibull-fit.ts'
+import { weibullScale } from './wear/weibull-scale.ts'
 
 /** Every relation, a line each. A test finds a relation file that is missing here. */
 export const CATALOGUE: readonly AnyRelation[] = [
@@ -148,6 +157,15 @@ export const CATALOGUE: readonly AnyRelation[] = [
   pullInLimit,
   pullStressLoad,
   thermalLengthChange,
+  archardWear,
+  equivalentQuartz,
+  ringGapWear,
+  degradationForecast,
+  driftToLimit,
+  weibullFit,
+  weibullScale,
+  ageReplacement,
+  repairTrend,
 ]
 
 export const findRelation = (id: string): AnyRelation | undefined => CATALOGUE.find((each) => each.id === id)

@@ -18,6 +18,8 @@ export const KINDS = {
   speed: { tail: 'MPerS', unit: 'm/s' },
   /** Peak particle velocity: a speed shown in mm/s or in/s. */
   particleVelocity: { tail: 'MPerS', unit: 'm/s' },
+  /** Wear over time of use: shown in mm/h or thousandths of an inch an hour. */
+  wearRate: { tail: 'MPerS', unit: 'm/s' },
   mass: { tail: 'Kg', unit: 'kg' },
   massFlow: { tail: 'KgPerS', unit: 'kg/s' },
   density: { tail: 'KgPerM3', unit: 'kg/m3' },

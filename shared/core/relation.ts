@@ -22,7 +22,13 @@ export type ChoiceField = {
   readonly words: string
   readonly default?: string
 }
-export type ListField = { readonly list: 'numbers'; readonly words: string }
+export type ListField = {
+  readonly list: 'numbers'
+  readonly words: string
+  readonly default?: readonly number[]
+}
+/** Two quantities at a time, as a run of readings: `20 h:0.25 mm,35 h:0.41 mm`; SI, in the order of the kinds. */
+export type PairsField = { readonly pairs: readonly [Kind, Kind]; readonly words: string }
 export type PositionField = { readonly position: true; readonly words: string }
 /** Free words: a pipe size as printed, a jurisdiction's code. */
 export type WordField = { readonly word: true; readonly words: string; readonly default?: string }
@@ -33,7 +39,14 @@ export type CivilField = {
   /** The input that names a time zone, in which a moment given with its offset from UTC is read. */
   readonly zoneIn?: string
 }
-export type InputField = QuantityField | ChoiceField | ListField | PositionField | WordField | CivilField
+export type InputField =
+  | QuantityField
+  | ChoiceField
+  | ListField
+  | PairsField
+  | PositionField
+  | WordField
+  | CivilField
 /** `orNull`: there may be none, and another output says why. */
 export type OutputField =
   | (QuantityField & { readonly orNull?: true })
@@ -56,9 +69,11 @@ type Value<Field> = Field extends { readonly kind: Kind; readonly orNull: true }
         ? Choice
         : Field extends { readonly list: 'numbers' }
           ? readonly number[]
-          : Field extends { readonly position: true }
-            ? GeoPosition
-            : string
+          : Field extends { readonly pairs: readonly [Kind, Kind] }
+            ? readonly (readonly [number, number])[]
+            : Field extends { readonly position: true }
+              ? GeoPosition
+              : string
 
 /** What the function gets: every input, defaults filled in, SI, the unit at the tail of its name. */
 export type Given<I extends Inputs> = { readonly [K in keyof I as Name<K, I[K]>]: Value<I[K]> }

@@ -34,5 +34,8 @@ export const PUBLISHED: Readonly<Record<string, () => Promise<Table>>> = {
   'ground-penetration': () => import('./ground-penetration.ts'),
   'pipe-handling': () => import('./pipe-handling.ts'),
   'pipe-sizes': () => import('./pipe-sizes.ts'),
+  wear: () => import('./wear.ts'),
+  lives: () => import('./lives.ts'),
+  drift: () => import('./drift.ts'),
   'pull-loads': () => import('./pull-loads.ts'),
 }

@@ -81,6 +81,7 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
     // One unit whatever the pace: a table of rates must not mix two.
     speed: [{ unit: 'ft/min', significant: 2, pad: true }],
     particleVelocity: [{ unit: 'in/s', significant: 2, pad: true }],
+    wearRate: [{ unit: 'in/h', significant: 2, pad: true }],
     mass: [{ unit: 'lb', significant: 3 }],
     massFlow: [{ unit: 'lb/h', significant: 2 }],
     density: [{ unit: 'lb/ft3', significant: 3 }],
@@ -138,6 +139,7 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
     duration: TIMES,
     speed: [{ unit: 'm/min', significant: 2, pad: true }],
     particleVelocity: [{ unit: 'mm/s', significant: 2, pad: true }],
+    wearRate: [{ unit: 'mm/h', significant: 2, pad: true }],
     mass: [{ unit: 'kg', significant: 3 }],
     massFlow: [{ unit: 'kg/h', significant: 2 }],
     density: [{ unit: 'kg/m3', significant: 3 }],

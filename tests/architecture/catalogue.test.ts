@@ -35,6 +35,10 @@ const PROMISED = [
   'bend-radius',
   'noise-duration',
   'earliest-start',
+  'archard-wear',
+  'degradation-forecast',
+  'weibull-fit',
+  'age-replacement',
 ]
 
 /** Smaller than any tolerance worth the name of a check, larger than any rounding. */
