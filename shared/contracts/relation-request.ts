@@ -1,5 +1,4 @@
 import { readCivil } from '../core/digsafe/civil.ts'
-import type { GeoPosition } from '../core/kinds.ts'
 import {
   type Candidate,
   done,
@@ -8,14 +7,7 @@ import {
   PreconditionError,
   refused,
 } from '../core/outcome.ts'
-import type {
-  AnyRelation,
-  ChoiceField,
-  CivilField,
-  InputField,
-  PairsField,
-  QuantityField,
-} from '../core/relation.ts'
+import type { AnyRelation, ChoiceField, CivilField, InputField, QuantityField } from '../core/relation.ts'
 import { propertyName } from '../core/relation.ts'
 import { type RangeNote, rangeNotes } from '../core/trace.ts'
 import { nearestWord } from '../quantities/nearest-word.ts'
@@ -23,6 +15,17 @@ import { type ParseOptions, parseQuantity } from '../quantities/parse-quantity.t
 import { shortened } from '../quantities/plain-notation.ts'
 import { acceptedUnits } from '../quantities/quantity-refusals.ts'
 import { CIVIL_NOTATION, civilInZone, hasOffset } from './civil-text.ts'
+import {
+  bad,
+  LIST_NOTATION,
+  MOST_ISSUES,
+  POSITION_NOTATION,
+  pairsNotation,
+  type Read,
+  readList,
+  readPairs,
+  readPosition,
+} from './relation-many-values.ts'
 
 export type RelationInputs = {
   /** SI, by the name with its unit tail. */
@@ -37,17 +40,8 @@ export type RelationResult = RelationInputs & {
   readonly sources: AnyRelation['sources']
 }
 
-/** As many problems as one answer names. */
-const MOST_ISSUES = 50
-/** A fleet's whole history of failures fits; a pasted file does not. */
-const LONGEST_LIST = 10_000
-const LONGEST_LIST_TEXT = 200_000
 /** Free words may carry a list of readings, each a pair. */
 const LONGEST_WORD = 4000
-const PLAIN_NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?$/
-
-type Read = { readonly value: unknown } | { readonly issues: readonly Issue[] }
-const bad = (...issues: readonly Issue[]): Read => ({ issues })
 
 /** What a person typed for a relation, name by name, into SI inputs; every problem at once. */
 export function parseRelationRequest(
@@ -144,10 +138,10 @@ const missing = (key: string, field: InputField): Issue => ({
 function accepted(field: InputField): string {
   if ('kind' in field) return acceptedUnits(field.kind)
   if ('choices' in field) return field.choices.join(', ')
-  if ('list' in field) return '17.88,28.92'
+  if ('list' in field) return LIST_NOTATION
   if ('civil' in field) return CIVIL_NOTATION
-  if ('pairs' in field) return field.pairs.map((kind) => acceptedUnits(kind)).join(' : ')
-  return 'position' in field ? '-78.1,38.2' : field.words
+  if ('pairs' in field) return pairsNotation(field)
+  return 'position' in field ? POSITION_NOTATION : field.words
 }
 
 function readField(
@@ -190,81 +184,6 @@ function readChoice(key: string, field: ChoiceField, value: unknown): Read {
   const code = typeof value === 'string' ? 'unknown-choice' : 'wrong-type'
   return bad({ path: key, code, given: shortened(value), accepted: accepted(field), ...near })
 }
-
-/** One plain number: a JSON number, or its digits. */
-function plainNumber(value: unknown): number | null {
-  const number = typeof value === 'string' && PLAIN_NUMBER.test(value.trim()) ? Number(value) : value
-  return typeof number === 'number' && Number.isFinite(number) ? number : null
-}
-
-/** Parts of a list or a pair, typed with commas or sent as an array; null when it is neither. */
-function parts(value: unknown): readonly unknown[] | null {
-  if (Array.isArray(value)) return value
-  if (typeof value === 'number') return [value]
-  if (typeof value !== 'string' || value.length > LONGEST_LIST_TEXT) return null
-  return value.trim() === '' ? [] : value.split(/[,;]/)
-}
-
-function readList(key: string, value: unknown): Read {
-  const items = parts(value)
-  const expected = accepted({ list: 'numbers', words: '' })
-  if (!items) return bad({ path: key, code: 'wrong-type', given: shortened(value), accepted: expected })
-  if (items.length === 0) return bad({ path: key, code: 'required', accepted: expected })
-  if (items.length > LONGEST_LIST) {
-    return bad({ path: key, code: 'too-long', values: { items: items.length, most: LONGEST_LIST } })
-  }
-  const numbers = items.map(plainNumber)
-  const issues = items.flatMap((item, index): Issue[] =>
-    numbers[index] === null
-      ? [{ path: `${key}.${index}`, code: 'not-a-quantity', given: shortened(item), accepted: expected }]
-      : [],
-  )
-  return issues.length > 0 ? bad(...issues.slice(0, MOST_ISSUES)) : { value: numbers }
-}
-
-/** `20 h:0.25 mm,35 h:0.41 mm`, or an array of such pairs or of two-part arrays. None at all is a list too. */
-function readPairs(key: string, field: PairsField, value: unknown, options: ParseOptions): Read {
-  const items = parts(value)
-  if (!items)
-    return bad({ path: key, code: 'wrong-type', given: shortened(value), accepted: accepted(field) })
-  if (items.length > LONGEST_LIST) {
-    return bad({ path: key, code: 'too-long', values: { items: items.length, most: LONGEST_LIST } })
-  }
-  const issues: Issue[] = []
-  const pairs = items.map((item, index) => {
-    const halves = Array.isArray(item) ? item : typeof item === 'string' ? item.split(':') : []
-    if (halves.length !== 2) {
-      const path = `${key}.${index}`
-      issues.push({ path, code: 'wrong-type', given: shortened(item), accepted: accepted(field) })
-      return []
-    }
-    return field.pairs.map((kind, half) => {
-      const parsed = parseQuantity(halves[half], kind, options)
-      if (parsed.ok) return parsed.valueSi
-      issues.push({ path: `${key}.${index}.${half}`, ...parsed.issue })
-      return Number.NaN
-    })
-  })
-  return issues.length > 0 ? bad(...issues.slice(0, MOST_ISSUES)) : { value: pairs }
-}
-
-function readPosition(key: string, value: unknown): Read {
-  const [longitude, latitude, ...more] = (parts(value) ?? []).map(plainNumber)
-  const given = Array.isArray(value) ? shortened(value.join(',')) : shortened(value)
-  if (typeof longitude !== 'number' || typeof latitude !== 'number' || more.length > 0) {
-    return bad({ path: key, code: 'wrong-type', given, accepted: '-78.1,38.2' })
-  }
-  const place: GeoPosition = [longitude, latitude]
-  if (onEarth(longitude, latitude)) return { value: place }
-  /** Latitude first is how most maps on a telephone read it out. */
-  const swapped = onEarth(latitude, longitude)
-    ? { candidates: [{ value: `${latitude},${longitude}`, means: 'longitude,latitude' }] }
-    : {}
-  return bad({ path: key, code: 'out-of-range', given, accepted: '-180…180,-90…90', ...swapped })
-}
-
-const onEarth = (longitude: number, latitude: number): boolean =>
-  Math.abs(longitude) <= 180 && Math.abs(latitude) <= 90
 
 /** A moment with its offset is read in the zone named beside it; without a zone it is asked about, never guessed. */
 function readCivilField(
