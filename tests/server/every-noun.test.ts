@@ -2,65 +2,13 @@ import { tmpdir } from 'node:os'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { documentHistory, documentPage, keptDocument } from '../../shared/contracts/kept-document.ts'
 import { PLAIN_NOUNS, type PlainNoun } from '../../shared/contracts/noun-files.ts'
-import { EXAMPLE_RATE_BOOK } from '../../shared/tables/example-rate-book.ts'
 import { buildApp } from '../../src/server/app.ts'
 import type { OpenStore } from '../../src/store/open-store.ts'
+import { DAY, EXAMPLES, OTHER } from '../support/noun-examples.ts'
 import { DATABASES, openAt, type Places } from '../support/store-places.ts'
 
 const ID = '00000000-0000-4000-8000-000000000001'
-const OTHER = '00000000-0000-4000-8000-000000000002'
-const DAY = '2026-03-02'
 
-/** One document of each, as a person would write it. */
-const EXAMPLES: Readonly<Record<PlainNoun, Record<string, unknown>>> = {
-  jobs: {
-    name: 'Alder Road',
-    customer: OTHER,
-    on: DAY,
-    crossings: [OTHER],
-    notes: 'gate code at the office',
-  },
-  customers: { name: 'Town water', email: 'water@example.com' },
-  tools: {
-    name: 'Old 3 in',
-    diameter: '3 in',
-    airDemand: '60 cfm',
-    ratedPressure: '100 psi',
-    head: 'stepped',
-  },
-  compressors: { name: 'Tow-behind', freeAirDelivery: '185 cfm', pressure: '7 bar' },
-  hoses: { name: 'Blue', bore: '3/4 in', length: '50 ft' },
-  crews: { name: 'North', people: [OTHER] },
-  people: { name: 'Ada', crew: OTHER },
-  'rate-books': { ...EXAMPLE_RATE_BOOK },
-  quotes: {
-    name: 'Alder Road, first',
-    job: OTHER,
-    on: DAY,
-    state: 'sent',
-    currency: 'USD',
-    quotedMinorUnits: 185000,
-  },
-  days: { name: 'Monday', on: DAY, crew: OTHER, crossings: [OTHER] },
-  'bore-logs': {
-    name: 'Shot 1',
-    crossing: OTHER,
-    on: DAY,
-    shot: 1,
-    outcome: 'arrived',
-    length: '42 ft',
-    hammerTime: '18 min',
-  },
-  'sign-offs': { name: 'Marks seen', crossing: OTHER, on: DAY, layer: 'bore', by: 'Ada' },
-  attachments: {
-    name: 'marks.jpg',
-    of: OTHER,
-    mediaType: 'image/jpeg',
-    byteCount: 4,
-    sha256: 'a'.repeat(64),
-  },
-  settings: { name: 'The firm', units: 'us', language: 'es', currency: 'USD' },
-}
 const LISTED_BY_OTHER: readonly PlainNoun[] = [
   'jobs',
   'people',
