@@ -37,6 +37,7 @@ import { heaveProgress } from './ground/heave-progress.ts'
 import { impactEfficiency } from './ground/impact-efficiency.ts'
 import { pileTipFactors } from './ground/pile-tip-factors.ts'
 import { pipeCurvatureRatio } from './ground/pipe-curvature-ratio.ts'
+import { rateLearning } from './ground/rate-learning.ts'
 import { sandStrength } from './ground/sand-strength.ts'
 import { setPerBlow } from './ground/set-per-blow.ts'
 import { shaftFriction } from './ground/shaft-friction.ts'
@@ -115,6 +116,7 @@ export const CATALOGUE: readonly AnyRelation[] = [
   impactEfficiency,
   pileTipFactors,
   pipeCurvatureRatio,
+  rateLearning,
   sandStrength,
   setPerBlow,
   shaftFriction,

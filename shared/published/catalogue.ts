@@ -34,6 +34,7 @@ export const PUBLISHED: Readonly<Record<string, () => Promise<Table>>> = {
   'ground-penetration': () => import('./ground-penetration.ts'),
   'pipe-handling': () => import('./pipe-handling.ts'),
   'pipe-sizes': () => import('./pipe-sizes.ts'),
+  'rate-learning': () => import('./rate-learning.ts'),
   wear: () => import('./wear.ts'),
   lives: () => import('./lives.ts'),
   drift: () => import('./drift.ts'),

@@ -167,6 +167,12 @@ export const groundSources = {
     standing: 'our judgement',
     use: 'proportions of a tool whose data sheet is not at hand',
   },
+  RateLearningModel: {
+    citation:
+      'ln(observed/planned) of past bores as normal with a normal prior, stalls as censored by matched moments: derived for this program',
+    standing: 'our judgement',
+    use: 'rate multiplier from your own footage; checked by hand for readings and against integration on a grid for stalls, both independent of this code',
+  },
   SoilRanges: {
     citation:
       'Typical soil states by USCS group and N band, drawn from EM 1110-2-2504, Caltrans Tables 3-1 to 3-3, Terzaghi & Peck and UFC 3-220-10, with group offsets by judgement',
