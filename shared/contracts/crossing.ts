@@ -4,6 +4,7 @@ import { type CrossingInput, PULL_METHODS } from '../core/plan/crossing-input.ts
 import { air } from './air-line.ts'
 import { depth, end, line, over, PIT, pipe, shots, spread, surface, tool } from './crossing-parts.ts'
 import { groundStretch } from './ground-stretch.ts'
+import { aim, observation } from './observations.ts'
 import { type BareNumbers, choice, orNull, quantity, shortText } from './quantity-field.ts'
 import { rates } from './rate-book.ts'
 import { locate, utilitiesAsked, utility } from './utilities.ts'
@@ -31,6 +32,8 @@ export const crossingSchema = (bare: BareNumbers) =>
       utilities: z.array(utility(bare)).max(200).optional(),
       utilitiesAsked: utilitiesAsked.optional(),
       locate: locate.optional(),
+      observations: z.array(observation(bare)).max(100).optional(),
+      aim: aim(bare).optional(),
       rates: rates.optional(),
       spread: spread.optional(),
     })
@@ -52,6 +55,8 @@ export const crossingSchema = (bare: BareNumbers) =>
         utilities: c.utilities ?? null,
         utilitiesAsked: c.utilitiesAsked ?? null,
         locate: c.locate ?? null,
+        observations: c.observations ?? [],
+        aim: c.aim ?? { method: null, errorM: null },
         rates: c.rates ?? null,
         spread: c.spread ?? { seed: 1, draws: 1024 },
       }),

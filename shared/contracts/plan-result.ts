@@ -1,5 +1,11 @@
 import { z } from 'zod'
-import { END_KINDS, OVER_KINDS, PULL_METHODS, UTILITY_KINDS } from '../core/plan/crossing-input.ts'
+import {
+  END_KINDS,
+  OBSERVATION_METHODS,
+  OVER_KINDS,
+  PULL_METHODS,
+  UTILITY_KINDS,
+} from '../core/plan/crossing-input.ts'
 import type { Plan } from '../core/plan/plan.ts'
 import { SOURCES, type SourceKey } from '../sources.ts'
 import { airPart as air } from './air-result.ts'
@@ -75,6 +81,7 @@ const clearance = z.strictObject({
     exposureM: number,
     layoutM: number,
   }),
+  driftFrom: z.strictObject({ by: z.enum(['launch', 'hole', ...OBSERVATION_METHODS]), stationM: number }),
   displacementM: number.nullable(),
   ppvMPerS: number.nullable(),
   contactProbability: share.nullable(),
@@ -88,6 +95,48 @@ const clearance = z.strictObject({
     .nullable(),
 })
 
+const path = z.strictObject({
+  points: z.array(
+    z.strictObject({
+      stationM: number,
+      rightM: number,
+      lowM: number,
+      sidewaysP90M: number,
+      verticalP90M: number,
+    }),
+  ),
+  observations: z.array(
+    z.strictObject({
+      observation: z.number().int(),
+      method: z.enum(OBSERVATION_METHODS),
+      stationM: number,
+      rightM: number.nullable(),
+      lowM: number.nullable(),
+      errorM: number,
+      isOverruled: z.boolean(),
+    }),
+  ),
+  wideningSideways: number,
+  wideningVertical: number,
+})
+
+const proposal = z.strictObject({
+  code: z.enum(['other-end', 'deeper', 'shallower', 'extra-pit']),
+  shot: z.number().int(),
+  stationM: number.nullable(),
+  moveM: number.nullable(),
+  shortM: number,
+  shortAfterM: number,
+})
+
+const toExpose = z.strictObject({
+  utility: z.number().int(),
+  kind: z.enum(UTILITY_KINDS),
+  atM: z.array(number),
+  shortM: number.nullable(),
+  savesM: number,
+})
+
 const shot = z.strictObject({
   fromM: number,
   toM: number,
@@ -95,6 +144,7 @@ const shot = z.strictObject({
   depthToM: number,
   run,
   deviation,
+  path,
   clearances: z.array(clearance),
   stretches: z.array(
     z.strictObject({
@@ -182,6 +232,8 @@ const parts = {
   }),
   deviation,
   clearances: z.array(clearance),
+  toExpose: z.array(toExpose),
+  proposals: z.array(proposal),
   pipes: z.array(pipe),
   pull: z.strictObject({
     method: z.enum(PULL_METHODS).nullable(),

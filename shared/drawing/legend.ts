@@ -2,6 +2,7 @@ import type { OverKind } from '../core/plan/crossing-input.ts'
 import { colourWord } from '../text/drawing-words.ts'
 import { planWord } from '../text/plan-words.ts'
 import { LABEL_PX, LINE_PX, label, SMALL_PX } from './label.ts'
+import { lookMark } from './section-bore.ts'
 import type { SectionFacts } from './section-facts.ts'
 import { soilReaches, surfacePattern, waterMark, waterReaches } from './section-ground.ts'
 import { group, lineBetween, node, polyline, rect, type SvgNode } from './svg-tree.ts'
@@ -74,6 +75,18 @@ function lineEntries(facts: SectionFacts, idPrefix: string): readonly Entry[] {
   return entries
 }
 
+/** Where the tool was found, once it was looked for. */
+function lookEntries({ plan, words }: SectionFacts): readonly Entry[] {
+  if (plan.shots.every((shot) => shot.path.observations.length === 0)) return []
+  return [
+    { swatch: (x, y) => lookMark([x + SWATCH_PX / 2, y], 8, false), text: words('look') },
+    {
+      swatch: (x, y) => lineBetween('likely-path', [x, y], [x + SWATCH_PX, y]),
+      text: words('likelyPath'),
+    },
+  ]
+}
+
 function entriesOf(facts: SectionFacts, idPrefix: string): readonly Entry[] {
   const { line, say, words } = facts
   const surfaces = [...new Set(line.reaches.map((reach) => reach.kind))]
@@ -83,6 +96,7 @@ function entriesOf(facts: SectionFacts, idPrefix: string): readonly Entry[] {
       swatch: (x, y) => rect('envelope', x, y - 7, SWATCH_PX, 14),
       text: words('envelope'),
     },
+    ...lookEntries(facts),
     ...surfaces.map((kind) => ({ swatch: surfaceSwatch(kind), text: planWord('surface', kind, say) })),
     ...lineEntries(facts, idPrefix),
   ]

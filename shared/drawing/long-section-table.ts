@@ -126,7 +126,10 @@ function ground(facts: SectionFacts): readonly Placed[] {
     ...plan.shots.map((shot, index) => ({
       atM: shot.toM,
       row: row(words('rowBore'), span(facts, shot.fromM, shot.toM), {
-        note: words('rowEnvelope', { n: index + 1, m: shot.deviation.verticalM.p90 }),
+        note: words('rowEnvelope', {
+          n: index + 1,
+          m: Math.max(shot.deviation.verticalM.p90, shot.deviation.lateralM.p90),
+        }),
       }),
     })),
   ]

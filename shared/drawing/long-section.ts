@@ -8,7 +8,7 @@ import { LABEL_PX, LINE_PX, label, SMALL_PX } from './label.ts'
 import { legend } from './legend.ts'
 import { longSectionTable, type SectionTable } from './long-section-table.ts'
 import { planStrip } from './plan-strip.ts'
-import { boreBand, envelope } from './section-bore.ts'
+import { boreBand, envelope, looksInSection } from './section-bore.ts'
 import { depthArrows, endNoteRow, lengthRows, scaleBar, soilRow, surfaceNames } from './section-dimensions.ts'
 import { ends } from './section-ends.ts'
 import { type SectionFacts, sectionFacts } from './section-facts.ts'
@@ -225,6 +225,7 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
     ends(facts, frame),
     envelope(facts, frame),
     boreBand(facts, frame),
+    looksInSection(facts, frame),
     utilitiesInSection(facts, frame, idPrefix),
     depthArrows(facts, frame),
     ...flagNodes(facts, frame, flags, flagFoot),

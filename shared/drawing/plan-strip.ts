@@ -2,11 +2,11 @@ import { planWord } from '../text/plan-words.ts'
 import { halfAlongM } from './drawn-utility.ts'
 import { LABEL_PX, LINE_PX, label, SMALL_PX } from './label.ts'
 import { type LaneItem, placeInLane } from './lane.ts'
-import { boredToM } from './section-bore.ts'
-import { deviationP90M, type SectionFacts } from './section-facts.ts'
+import { boredToM, lookMark } from './section-bore.ts'
+import { pathAt, type SectionFacts } from './section-facts.ts'
 import { type Frame, pitSpanM } from './section-frame.ts'
 import { crossing } from './section-utilities.ts'
-import { group, lineBetween, node, type Point, polygon, rect, type SvgNode } from './svg-tree.ts'
+import { group, lineBetween, node, type Point, polygon, polyline, rect, type SvgNode } from './svg-tree.ts'
 import { BOLD, textWidth, wrapped } from './text-width.ts'
 import { markColour, utilityGlyph } from './utility-marks.ts'
 
@@ -17,6 +17,14 @@ const SIDEWAYS = [200, 100, 50, 20, 10, 5, 2, 1]
 const ALONGSIDE_IN_VIEW_M = 2.5
 const LABEL_ROW_PX = 18
 const GLYPH_ONLY_PX = 14
+
+/** How far off its line, to either side, a shot is drawn. */
+const farthestM = ({ points, observations }: SectionFacts['plan']['shots'][number]['path']): number =>
+  Math.max(
+    0,
+    ...points.map((each) => Math.abs(each.rightM) + each.sidewaysP90M),
+    ...observations.map((each) => Math.abs(each.rightM ?? 0)),
+  )
 
 type Strip = {
   readonly axisPx: number
@@ -36,7 +44,7 @@ function stripOf(facts: SectionFacts, frame: Frame): Omit<Strip, 'axisPx'> {
   const halfM = Math.max(
     0.4,
     ...plan.pits.map((pit) => pit.widthM / 2 + 0.15),
-    ...plan.shots.map((shot) => facts.radiusM + shot.deviation.lateralM.p90 + 0.1),
+    ...plan.shots.map((shot) => facts.radiusM + farthestM(shot.path) + 0.1),
     ...offsets,
   )
   // Never stretched more than the section itself: one drawing, one idea of how long things are.
@@ -46,20 +54,34 @@ function stripOf(facts: SectionFacts, frame: Frame): Omit<Strip, 'axisPx'> {
   return { halfM, times, pxPerMSideways, halfPx: halfM * pxPerMSideways }
 }
 
+const stationsOf = (shot: { readonly fromM: number; readonly toM: number }): readonly number[] =>
+  Array.from({ length: 25 }, (_, step) => shot.fromM + ((shot.toM - shot.fromM) * step) / 24)
+
 function envelopes(facts: SectionFacts, frame: Frame, strip: Strip): readonly SvgNode[] {
   const { plan, radiusM } = facts
   return plan.shots.map((shot, index) => {
-    const steps = Array.from({ length: 25 }, (_, step) => shot.fromM + ((shot.toM - shot.fromM) * step) / 24)
-    // The same growth in each plane, scaled to the sideways figure of the plan.
-    const share =
-      shot.deviation.verticalM.p90 > 0 ? shot.deviation.lateralM.p90 / shot.deviation.verticalM.p90 : 1
     const edge = (sign: 1 | -1): readonly Point[] =>
-      steps.map((m) => [
-        frame.x(m),
-        strip.axisPx +
-          sign * (radiusM + share * deviationP90M(plan, index, m - shot.fromM)) * strip.pxPerMSideways,
-      ])
+      stationsOf(shot).map((m) => {
+        const { offM, p90M } = pathAt(plan, index, m, 'sideways')
+        return [frame.x(m), strip.axisPx + (offM + sign * (radiusM + p90M)) * strip.pxPerMSideways]
+      })
     return polygon('envelope', [...edge(1), ...[...edge(-1)].reverse()])
+  })
+}
+
+/** The most likely path seen from above, and where the tool was found. */
+function looks(facts: SectionFacts, frame: Frame, strip: Strip): readonly SvgNode[] {
+  const { plan } = facts
+  const y = (offM: number): number => strip.axisPx + offM * strip.pxPerMSideways
+  return plan.shots.flatMap((shot, index) => {
+    if (shot.path.observations.length === 0) return []
+    const path = stationsOf(shot).map((m): Point => [frame.x(m), y(pathAt(plan, index, m, 'sideways').offM)])
+    const marks = shot.path.observations.flatMap(({ stationM, rightM, errorM, isOverruled }) =>
+      rightM === null
+        ? []
+        : [lookMark([frame.x(stationM), y(rightM)], errorM * strip.pxPerMSideways, isOverruled)],
+    )
+    return [polyline('likely-path', path), ...marks]
   })
 }
 
@@ -227,6 +249,7 @@ export function planStrip(
       ...envelopes(facts, frame, strip),
       ...pits,
       bore,
+      ...looks(facts, frame, strip),
       ...beside.nodes,
       ...crossingLines(facts, frame, strip),
     ],

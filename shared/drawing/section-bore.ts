@@ -1,6 +1,6 @@
-import { deviationP90M, type SectionFacts } from './section-facts.ts'
+import { pathAt, type SectionFacts } from './section-facts.ts'
 import type { Frame } from './section-frame.ts'
-import { group, lineBetween, type Point, polygon, type SvgNode } from './svg-tree.ts'
+import { group, lineBetween, node, type Point, polygon, polyline, type SvgNode } from './svg-tree.ts'
 
 /** Points an envelope is drawn through: it is a curve, and straight enough between so many. */
 const ENVELOPE_STEPS = 24
@@ -18,12 +18,44 @@ export function envelope(facts: SectionFacts, frame: Frame): SvgNode {
     const stations = stepsOf(shot.fromM, shot.toM)
     const edge = (sign: 1 | -1): readonly Point[] =>
       stations.map((m) => {
-        const offM = radiusM + deviationP90M(plan, index, m - shot.fromM)
-        return frame.at(m, Math.min(axisLevelM(facts, index, m) + sign * offM, line.groundLevelM(m)))
+        const { offM, p90M } = pathAt(plan, index, m, 'vertical')
+        const levelM = axisLevelM(facts, index, m) - offM + sign * (radiusM + p90M)
+        return frame.at(m, Math.min(levelM, line.groundLevelM(m)))
       })
     return polygon('envelope', [...edge(1), ...[...edge(-1)].reverse()], { 'data-shot': index })
   })
   return group('envelopes', bands)
+}
+
+/** Where the tool was found: a ring, with a bar as long as the reading may be out. */
+export function lookMark([x, y]: Point, halfPx: number, isOverruled: boolean): SvgNode {
+  const bar = lineBetween('look-bar', [x, y - halfPx], [x, y + halfPx])
+  const ring = node('circle', { class: isOverruled ? 'look overruled' : 'look', cx: x, cy: y, r: 4 })
+  return group('look-mark', [bar, ring])
+}
+
+/** The most likely path where the tool was found off its line, and every place it was found at. */
+export function looksInSection(facts: SectionFacts, frame: Frame): SvgNode {
+  const { plan } = facts
+  const marks = plan.shots.flatMap((shot, index) => {
+    if (shot.path.observations.length === 0) return []
+    const path = stepsOf(shot.fromM, shot.toM).map((m) =>
+      frame.at(m, axisLevelM(facts, index, m) - pathAt(plan, index, m, 'vertical').offM),
+    )
+    const looks = shot.path.observations.flatMap(({ stationM, lowM, errorM, isOverruled }) =>
+      lowM === null
+        ? []
+        : [
+            lookMark(
+              frame.at(stationM, axisLevelM(facts, index, stationM) - lowM),
+              errorM * frame.pxPerMDown,
+              isOverruled,
+            ),
+          ],
+    )
+    return [polyline('likely-path', path), ...looks]
+  })
+  return group('looks', marks)
 }
 
 /** The axis within one shot; at a pit the next shot may start at another depth. */

@@ -1,5 +1,3 @@
-import { deviation } from '../core/line/deviation.ts'
-import { AIM_DEFAULT_RAD, DRIFT_DEFAULT_RAD_PER_SQRT_M } from '../core/line/path-covariance.ts'
 import { PreconditionError } from '../core/outcome.ts'
 import { createAssumed } from '../core/plan/assumptions.ts'
 import { type BoreLine, layBoreLine } from '../core/plan/bore-line.ts'
@@ -69,28 +67,24 @@ function startsWithGiven(template: string, values: TextValues): boolean {
   return typeof given === 'string' && /^\p{Lu}/u.test(given)
 }
 
-/**
- * Nine bores in ten lie within this of the axis at a station, in each plane: the shape of the deviation relation along
- * the shot, scaled so that its end is the plan's own figure.
- */
-export function deviationP90M(plan: Plan, shotIndex: number, localM: number): number {
-  const shot = plan.shots[shotIndex]
-  if (!shot) return 0
-  const lengthM = shot.toM - shot.fromM
-  const wander = wanderOf(plan, shotIndex)
-  const endM = deviation.fn({ stationM: lengthM, ...wander }).sigmaM
-  const hereM = deviation.fn({ stationM: Math.min(Math.max(localM, 0), lengthM), ...wander }).sigmaM
-  return endM > 0 ? (shot.deviation.verticalM.p90 * hereM) / endM : 0
-}
+type Plane = 'sideways' | 'vertical'
+/** Where the bore most likely runs in one plane, off its planned line, and what nine in ten stay within of that. */
+export type PathThere = { readonly offM: number; readonly p90M: number }
 
-/** Aim and drift the plan used for the shot; the usual ones where a plan was kept without its working. */
-function wanderOf(plan: Plan, shotIndex: number) {
-  const working = plan.workings.find(
-    (each) => each.relation === deviation.id && each.about === `shot ${shotIndex + 1}`,
-  )
-  const aimRad = working?.inputs.aimRad
-  const driftRadPerSqrtM = working?.inputs.driftRadPerSqrtM
-  return typeof aimRad === 'number' && typeof driftRadPerSqrtM === 'number'
-    ? { aimRad, driftRadPerSqrtM }
-    : { aimRad: AIM_DEFAULT_RAD, driftRadPerSqrtM: DRIFT_DEFAULT_RAD_PER_SQRT_M }
+/** The path of a shot at a station of the crossing, between the points the plan gives. */
+export function pathAt(plan: Plan, shotIndex: number, stationM: number, plane: Plane): PathThere {
+  const points = plan.shots[shotIndex]?.path.points ?? []
+  const next = points.findIndex((each) => each.stationM >= stationM)
+  const after = points[next] ?? points.at(-1)
+  const before = points[Math.max(0, next - 1)] ?? after
+  if (!after || !before) return { offM: 0, p90M: 0 }
+  const spanM = after.stationM - before.stationM
+  const share = spanM > 0 ? Math.min(1, Math.max(0, (stationM - before.stationM) / spanM)) : 1
+  const between = (from: number, to: number): number => from + share * (to - from)
+  return plane === 'sideways'
+    ? {
+        offM: between(before.rightM, after.rightM),
+        p90M: between(before.sidewaysP90M, after.sidewaysP90M),
+      }
+    : { offM: between(before.lowM, after.lowM), p90M: between(before.verticalP90M, after.verticalP90M) }
 }

@@ -1,4 +1,4 @@
-import { deviationP90M, type SectionFacts } from './section-facts.ts'
+import { type PathThere, pathAt, type SectionFacts } from './section-facts.ts'
 import type { Point } from './svg-tree.ts'
 
 /** What the section shows, in metres: stations left and right, levels up and down. */
@@ -22,6 +22,9 @@ export function pitSpanM(pit: SectionFacts['plan']['pits'][number]): readonly [n
   return [pit.atM - pit.lengthM / 2, pit.atM + pit.lengthM / 2]
 }
 
+/** Below the planned line: most likely place and what nine in ten stay within. */
+const lowestM = ({ offM, p90M }: PathThere): number => Math.max(0, offM) + p90M
+
 export function extentOf({ input, plan, line, radiusM, utilities }: SectionFacts): Extent {
   const besideM = Math.max(BESIDE_M, line.lengthM * BESIDE_SHARE)
   const spans = plan.pits.map(pitSpanM)
@@ -39,7 +42,7 @@ export function extentOf({ input, plan, line, radiusM, utilities }: SectionFacts
     ...plan.pits.map((pit) => line.groundLevelM(pit.atM) - pit.floorDepthM),
     ...plan.shots.flatMap((shot, index) => [
       line.axisLevelM(shot.fromM) - radiusM,
-      line.axisLevelM(shot.toM) - radiusM - deviationP90M(plan, index, shot.toM - shot.fromM),
+      line.axisLevelM(shot.toM) - radiusM - lowestM(pathAt(plan, index, shot.toM, 'vertical')),
     ]),
     ...utilities.flatMap(({ said, depths }) =>
       depths && said.stationM !== null ? [line.groundLevelM(said.stationM) - depths.bottomM] : [],

@@ -53,7 +53,7 @@ const KIND_OF_NAME: Readonly<Record<string, Kind>> = {
   'expander.diameter': 'diameter',
 }
 /** Read off a tape, in inches to six feet. */
-const TAPE = /^(clearance|pit|wall|line)\.|^shots\.\d+\.depth$|\.ownerClearance$/
+const TAPE = /^(clearance|pit|wall|line|reading)\.|^shots\.\d+\.depth$|\.ownerClearance$/
 /** A length so roughly known that two digits say more than they should: 3300 ft, 1000 m. */
 const ROUGH_LENGTHS = ['wear.bodyLifeMediumSoil']
 const FEET_AND_METRES = { us: 'ft', si: 'm' } as const
@@ -66,6 +66,8 @@ const SHARES = [
   'wear.startsFresh',
   'price.secondTrySite',
   'pull.reverseShare',
+  'reading.sondeShare',
+  'reading.wireShare',
 ]
 const TIMES = ['elapsed.ratioLow', 'elapsed.ratioHigh']
 

@@ -71,6 +71,10 @@ export const EN_RELEASE = {
     'More likely than not this bore does not arrive: chance {probability:chance}. Another method, a larger tool, or shorter shots.',
   'may-not-arrive':
     'It may not arrive on the first try: chance {probability:chance}. Have plan B and its price agreed before you start.',
+  'start-again':
+    'The first-{foot|meter} check found the tool {offM:length} off at {stationM:length}: more than 1 in 100. Pull it back and start again in fresh face.',
+  'readings-disagree':
+    'Bore {number:whole}: what was read of the tool does not fit together, or it strays more than tools do. Every doubt is taken {times:oneDecimal} times as wide. Look again; a tool seen in a hole beats an instrument.',
   'may-miss-window':
     'It may miss the receiving pit’s window: chance to hit {probability:chance}. Make the pit wider, shorten the shot, or take more care with the aim.',
   'grade-not-promised':

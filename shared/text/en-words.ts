@@ -179,6 +179,14 @@ export const EN_WORDS = {
     regulator: 'regulator',
     whip: 'whip',
   },
+  lookedBy: {
+    'first-metre': 'first-{foot|meter} check',
+    seen: 'seen in a hole',
+    sonde: 'transmitter in the tool',
+    'hose-wire': 'wire on the hose',
+    ear: 'by ear',
+  },
+  aim: { frame: 'sight frame', eye: 'by eye and torpedo level' },
   standing: {
     published: 'published',
     'second hand': 'second hand',

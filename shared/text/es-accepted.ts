@@ -3,6 +3,9 @@
  * values a file takes are the same in every language and are not here.
  */
 export const ES_ACCEPTED: Readonly<Record<string, string>> = {
+  'how far right or how far low of the line; 0 for on it':
+    'cuánto a la derecha o cuánto abajo de la línea; 0 si va sobre ella',
+  'left or right only: a sound tells no depth': 'solo izquierda o derecha: un sonido no dice profundidad',
   'example, or a rate book written out': 'example, o un libro de precios completo',
   'a length, or launch and reception positions': 'una longitud, o las posiciones de launch y reception',
   'a system and a size, or an outside diameter': 'un sistema y un tamaño, o un diámetro exterior',

@@ -75,6 +75,10 @@ export const ES_RELEASE = {
     'Lo más probable es que no llegue: probabilidad de llegar {probability:chance}. Otro método, un topo mayor o tiros más cortos.',
   'may-not-arrive':
     'Puede no llegar al primer intento: probabilidad de llegar {probability:chance}. Tenga acordado el plan B y su precio antes de empezar.',
+  'start-again':
+    'La revisión del primer {pie|metro} halló el topo {offM:length} fuera en {stationM:length}: más de 1 de cada 100. Retroceda y empiece de nuevo en un frente sano.',
+  'readings-disagree':
+    'Perforación {number:whole}: lo que se leyó del topo no concuerda, o se desvía más de lo usual. Toda duda se toma {times:oneDecimal} veces más ancha. Mire otra vez; un topo visto en una cata vale más que un instrumento.',
   'may-miss-window':
     'Puede salir fuera de la ventana del pozo de recepción: probabilidad de acertar {probability:chance}. Haga el pozo más ancho, acorte el tiro o apunte con más cuidado.',
   'grade-not-promised':

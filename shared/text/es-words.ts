@@ -188,6 +188,14 @@ export const ES_WORDS = {
     regulator: 'regulador',
     whip: 'latiguillo',
   },
+  lookedBy: {
+    'first-metre': 'revisión del primer {pie|metro}',
+    seen: 'visto en una cata',
+    sonde: 'transmisor en el topo',
+    'hose-wire': 'alambre en la manguera',
+    ear: 'de oído',
+  },
+  aim: { frame: 'marco de mira', eye: 'a ojo y nivel de mano' },
   standing: {
     published: 'publicado',
     'second hand': 'de segunda mano',

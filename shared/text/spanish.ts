@@ -3,6 +3,7 @@ import { ES_ASSUMED, ES_ASSUMPTIONS } from './es-assumptions.ts'
 import { ES_CAUTIONS } from './es-cautions.ts'
 import { ES_CHECKLIST } from './es-checklist.ts'
 import { ES_ISSUE_PARTS, ES_ISSUES, ES_QUESTIONS } from './es-issues.ts'
+import { ES_PATH } from './es-path.ts'
 import { ES_RELEASE, ES_STATUS, ES_STATUS_MEANING } from './es-release.ts'
 import { ES_VERDICT } from './es-verdict.ts'
 import { ES_WORDS } from './es-words.ts'
@@ -17,6 +18,7 @@ export const SPANISH = {
   checklist: ES_CHECKLIST,
   issueParts: ES_ISSUE_PARTS,
   issues: ES_ISSUES,
+  path: ES_PATH,
   questions: ES_QUESTIONS,
   release: ES_RELEASE,
   status: ES_STATUS,

@@ -3,6 +3,7 @@ import { formatMoney } from '../../shared/quantities/format-money.ts'
 import { formatQuantity, NO_NUMBER, type UnitSystem } from '../../shared/quantities/format-quantity.ts'
 import { assumedValue, assumptionName } from '../../shared/text/assumption-words.ts'
 import type { Say } from '../../shared/text/language.ts'
+import { proposalSentence, toExposeSentence } from '../../shared/text/path-sentences.ts'
 import { pipeName } from '../../shared/text/pipe-name.ts'
 import type { PlanTableWords } from '../../shared/text/plan-table-words.ts'
 import { planWord } from '../../shared/text/plan-words.ts'
@@ -152,6 +153,27 @@ const assumedRows: Part = ({ assumptions }, _words, _units, say) =>
     planWord('standing', each.standing, say),
   ])
 
+const roomRows: Part = (plan, _words, _units, say) =>
+  plan.proposals.map((each) => [`- ${proposalSentence(each, say)}`])
+
+const exposeRows: Part = (plan, _words, _units, say) =>
+  plan.toExpose.map((each, place) => [`${place + 1}. ${toExposeSentence(each, say)}`])
+
+const seenRows: Part = ({ shots }, words, units, say) => {
+  const seen = shots.flatMap((shot) => shot.path.observations)
+  if (seen.length === 0) return []
+  return [
+    ['', words.station, words.right, words.low, words.readingError],
+    ...seen.map((each) => [
+      planWord('lookedBy', each.method, say),
+      formatQuantity(each.stationM, 'length', units),
+      lengthOrNothing(each.rightM, units),
+      lengthOrNothing(each.lowM, units),
+      formatQuantity(each.errorM, 'length', units),
+    ]),
+  ]
+}
+
 /** Headings and their rows, in the order a reader needs them. */
 export const PARTS: readonly (readonly [keyof PlanTableWords, Part])[] = [
   ['bore', boreRows],
@@ -160,7 +182,10 @@ export const PARTS: readonly (readonly [keyof PlanTableWords, Part])[] = [
   ['shots', shotRows],
   ['path', pathRows],
   ['ground', groundRows],
+  ['seen', seenRows],
   ['lines', lineRows],
+  ['expose', exposeRows],
+  ['room', roomRows],
   ['pipe', pipeRows],
   ['pits', pitRows],
   ['price', priceRows],

@@ -1,7 +1,8 @@
 import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
 import { deviation } from '../../shared/core/line/deviation.ts'
-import { deviationP90M } from '../../shared/drawing/section-facts.ts'
+import type { Plan } from '../../shared/core/plan/plan.ts'
+import { pathAt } from '../../shared/drawing/section-facts.ts'
 import { allNodes } from '../../shared/drawing/svg-tree.ts'
 import { DEMO_NAMES, demoDocument } from '../support/crossings.ts'
 import { BUSY, classOf, drawn, numberOf, pointsOf, scalesOf, theOne, withClass, wordsOf } from './drawn.ts'
@@ -56,7 +57,7 @@ describe.each(EVERY)('$name $about', ({ document, size }) => {
       wordsOf(tree)
         .map((each) => each.text)
         .join(' '),
-    ).toMatch(/cover|cobertura/)
+    ).toMatch(/cover|recubrimiento/)
   })
 
   test('no words lie over others, none is small, none leaves the sheet', () => {
@@ -164,6 +165,8 @@ describe('lines to scale', () => {
   })
 })
 
+const p90 = (plan: Plan, shot: number, stationM: number) => pathAt(plan, shot, stationM, 'vertical').p90M
+
 describe('the envelope', () => {
   const { plan } = drawn(demoDocument('firm-clay-service'))
 
@@ -171,12 +174,13 @@ describe('the envelope', () => {
     const shot = plan.shots[0]
     if (!shot) throw new Error('a shot')
     const lengthM = shot.toM - shot.fromM
-    expect(deviationP90M(plan, 0, lengthM)).toBeCloseTo(shot.deviation.verticalM.p90, 12)
-    expect(deviationP90M(plan, 0, 0)).toBe(0)
-    // The plan's own wandering: aim 4.167 mrad and, in clay, a drift of 3.57 mrad/√m.
-    const sigma = (stationM: number) =>
-      deviation.fn({ stationM, aimRad: 4.167e-3, driftRadPerSqrtM: 3.57e-3 }).sigmaM
-    expect(deviationP90M(plan, 0, lengthM / 2) / deviationP90M(plan, 0, lengthM)).toBeCloseTo(
+    expect(p90(plan, 0, lengthM)).toBeCloseTo(shot.deviation.verticalM.p90, 12)
+    expect(p90(plan, 0, 0)).toBe(0)
+    // The plan's own wandering: 5 mm over the tool's body and, in clay, a drift of 3.57 mrad/√m.
+    const lengthOfTool = plan.assumptions.find((each) => each.name === 'tool.length')?.value
+    const aimRad = 0.005 / Number(lengthOfTool)
+    const sigma = (stationM: number) => deviation.fn({ stationM, aimRad, driftRadPerSqrtM: 3.57e-3 }).sigmaM
+    expect(p90(plan, 0, lengthM / 2) / p90(plan, 0, lengthM)).toBeCloseTo(
       sigma(lengthM / 2) / sigma(lengthM),
       6,
     )
@@ -184,7 +188,17 @@ describe('the envelope', () => {
 
   test('starts anew at every pit', () => {
     const duct = drawn(demoDocument('duct-run-five-shots')).plan
-    expect(duct.shots.map((_, index) => deviationP90M(duct, index, 0))).toEqual([0, 0, 0, 0, 0])
+    expect(duct.shots.map((shot, index) => p90(duct, index, shot.fromM))).toEqual([0, 0, 0, 0, 0])
+  })
+
+  test('follows a look at the tool and is narrower from there; the look is drawn with its error', () => {
+    const look = { station: '20 ft', method: 'sonde', right: '3 in', low: '2 in' }
+    const seen = drawn({ ...demoDocument('firm-clay-service'), observations: [look] })
+    expect(pathAt(seen.plan, 0, 8, 'vertical').offM).toBeGreaterThan(0.03)
+    expect(pathAt(seen.plan, 0, 12, 'vertical').p90M).toBeLessThan(p90(plan, 0, 12))
+    expect(withClass(seen.tree, 'look-mark')).toHaveLength(3)
+    expect(withClass(seen.tree, 'likely-path')).toHaveLength(3)
+    expect(withClass(drawn(demoDocument('firm-clay-service')).tree, 'look-mark')).toHaveLength(0)
   })
 })
 

@@ -65,6 +65,9 @@ export const CODES = {
   pitServes: union('serves'),
   limitWhy: union('pullLimitReason'),
   clearanceWhy: union('reason'),
+  proposal: ['other-end', 'deeper', 'shallower', 'extra-pit'].filter((code) =>
+    sourceOf('shared/core/plan/path-parts.ts').includes(`'${code}'`),
+  ),
   reasonKind: codesIn(/ReasonKind =([^\n]*)/.exec(shapes)?.[1] ?? '', /'([^']+)'/g),
   standing: codesIn(/Standing =([^\n]*)/.exec(sourceOf('shared/sources/shape.ts'))?.[1] ?? '', /'([^']+)'/g),
 } as const

@@ -2,11 +2,13 @@ import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
 import { DEFAULTS } from '../../shared/core/plan/assumptions.ts'
 import {
+  AIM_METHODS,
   DEPTH_DATUMS,
   DUG,
   END_KINDS,
   EVIDENCE,
   HEADS,
+  OBSERVATION_METHODS,
   OVER_KINDS,
   PULL_METHODS,
   STONES,
@@ -19,6 +21,7 @@ import { CAUTION_TEMPLATES } from '../../shared/text/caution-sentences.ts'
 import { CHECKLIST_TEMPLATES } from '../../shared/text/checklist-sentences.ts'
 import { ES_ACCEPTED } from '../../shared/text/es-accepted.ts'
 import { ISSUE_TEMPLATES } from '../../shared/text/issue-sentences.ts'
+import { PATH_TEMPLATES } from '../../shared/text/path-sentences.ts'
 import { knowsWord, type WordGroup } from '../../shared/text/plan-words.ts'
 import { RELEASE_TEMPLATES } from '../../shared/text/release-sentences.ts'
 import { soilWord } from '../../shared/text/soil-words.ts'
@@ -64,6 +67,7 @@ const WORDS: readonly (readonly [WordGroup, readonly string[]])[] = [
   ['end', END_KINDS],
   ['evidence', EVIDENCE],
   ['datum', DEPTH_DATUMS],
+  ['lookedBy', OBSERVATION_METHODS],
   ['head', HEADS],
   ['stones', STONES],
   ['dug', DUG],
@@ -94,6 +98,12 @@ describe('words for every code', () => {
       )
       expect(bare.map((each) => each.symbol)).toEqual([])
     }
+  })
+
+  test('every proposal, and how a tool is aimed', () => {
+    expect(CODES.proposal.length).toBe(4)
+    expect(CODES.proposal.filter((code) => !Object.hasOwn(PATH_TEMPLATES.es, `propose/${code}`))).toEqual([])
+    expect(AIM_METHODS.filter((method) => !knowsWord('aim', method))).toEqual([])
   })
 
   test('every assumption', () => {

@@ -69,4 +69,11 @@ export const SAMPLE: TextValues = {
   thrustN: 456.7,
   energyJ: 14_450,
   highGaugePa: 690_000,
+  shot: 2,
+  moveM: 0.15,
+  shortAfterM: 0.04,
+  savesM: 0.2,
+  by: 'sonde',
+  offM: 0.02,
+  times: 2.4,
 }

@@ -8,6 +8,7 @@ import { ES_WORDS } from '../../shared/text/es-words.ts'
 import { fill, isWay } from '../../shared/text/fill.ts'
 import { ISSUE_TEMPLATES, issueSentence } from '../../shared/text/issue-sentences.ts'
 import type { Language, Say } from '../../shared/text/language.ts'
+import { PATH_TEMPLATES } from '../../shared/text/path-sentences.ts'
 import { airElementWord, planWord } from '../../shared/text/plan-words.ts'
 import {
   RELEASE_TEMPLATES,
@@ -30,6 +31,7 @@ const TABLES = [
   CHECKLIST_TEMPLATES,
   ISSUE_TEMPLATES,
   VERDICT_TEMPLATES,
+  PATH_TEMPLATES,
   ASSUMPTION_TEMPLATES,
 ]
 type Line = { readonly key: string; readonly template: string }
@@ -43,7 +45,7 @@ const UNIT =
   /^(?:\s?(?:ft|in|m|mm|cm|m³|ft³|in³|gal|L|lb|lbf|kg|N|kN|J|kJ|psi|bar|cfm|m³\/min|°F|°C|K|min|h|s|%|°|MB|bore diameters|diámetros|times|veces|or more|o más|characters|caracteres|per|por)(?![a-z])|°)/
 /** Numbers that are names or shares. */
 const NAMED =
-  /(?:line|línea|call|llame al|lleva el|carries|ground|tramo|shot|tiro|pipe|tubo|1 in|1 de cada|“|«|and|de|decir|JSON:|Did you mean|at the|entre|between|\d,)\s?$/i
+  /(?:line|línea|bore|perforación|call|llame al|lleva el|carries|ground|tramo|shot|tiro|pipe|tubo|1 in|1 de cada|“|«|and|de|decir|JSON:|Did you mean|at the|entre|between|\d,)\s?$/i
 
 function bareNumbers(text: string): readonly string[] {
   return [...text.matchAll(/(?<![\w.,/$-])\d[\d.,]*(?:[-/ ]\d+\/\d+|\/\d+)?(?<![.,])/g)]

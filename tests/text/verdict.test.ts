@@ -74,7 +74,8 @@ function shotOf([{ stretches }]: typeof clay | [{ stretches: ShotPart['stretches
     windowM: 0.3,
     gradeProbability: null,
   }
-  return { fromM: 0, toM: 6, depthFromM: 1.2, depthToM: 1.2, run, deviation, clearances: [], stretches }
+  const path = { points: [], observations: [], wideningSideways: 1, wideningVertical: 1 }
+  return { fromM: 0, toM: 6, depthFromM: 1.2, depthToM: 1.2, run, deviation, path, clearances: [], stretches }
 }
 
 describe('the echo of depths', () => {
@@ -116,6 +117,7 @@ describe('gap and chance', () => {
     requiredM: 0.4,
     shortM: 0.1016,
     parts: { standardM: 0.3, toolRadiusM: 0.03, driftM: 0.05, exposureM: 0.03, layoutM: 0 },
+    driftFrom: { by: 'launch', stationM: 0 },
     displacementM: null,
     ppvMPerS: null,
     contactProbability: null,

@@ -1,4 +1,5 @@
 import type { KeptCrossing } from '../../shared/contracts/kept-crossing.ts'
+import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
 import { FIRST_PRESET } from '../../web/crossings/presets.ts'
 import type { JsonObject } from '../../web/state/json.ts'
 
@@ -19,7 +20,7 @@ export function keptAs(
     deletedAt: null,
     demo: false,
     status: 'hold',
-    engine: '0.1.0',
+    engine: ENGINE_VERSION,
     document: JSON.parse(JSON.stringify(document)),
     inputSha256: null,
     result: null,

@@ -13,6 +13,7 @@ import { LinePanel } from './form/line-panel.tsx'
 import { LinesPanel } from './form/lines-panel.tsx'
 import { LocatePanel, RatesPanel } from './form/locate-panel.tsx'
 import { PipePanel } from './form/pipe-panel.tsx'
+import { SeenPanel } from './form/seen-panel.tsx'
 import { StartPanel } from './form/start-panel.tsx'
 
 type Props = {
@@ -57,6 +58,7 @@ export function CrossingPage({ model, saving, isDraft }: Props) {
         <OverPanel model={model} />
         <LinesPanel model={model} />
         <LocatePanel model={model} />
+        <SeenPanel model={model} />
         <RatesPanel model={model} />
       </form>
       <Answers model={model} />

@@ -7,6 +7,7 @@ const steps = (path: Path): readonly string[] => path.split('.')
 
 /** Objects that mean something by being there at all: emptied, they go. */
 const GONE_WHEN_EMPTY = [
+  'aim',
   'ends.launch',
   'ends.reception',
   'ends',

@@ -66,6 +66,8 @@ export const dug = inPlanWords('dug', ['easy', 'firm', 'bar', 'struggled'])
 export const stones = inPlanWords('stones', ['none', 'few', 'many', 'cobbles'])
 export const heads = inPlanWords('head', ['taper', 'stepped', 'chisel'])
 export const pulls = inPlanWords('pull', ['push', 'cable', 'tow', 'reverse', 'expander'])
+export const lookMethods = inPlanWords('lookedBy', ['first-metre', 'seen', 'sonde', 'hose-wire', 'ear'])
+export const aimMethods = inPlanWords('aim', ['frame', 'eye'])
 export const utilityKinds = inPlanWords('utility', [
   'gas',
   'electric',

@@ -1,6 +1,6 @@
 import type { Standing } from '../../sources/shape.ts'
 import type { SourceKey } from '../../sources.ts'
-import { AIM_DEFAULT_RAD, DRIFT_DEFAULT_RAD_PER_SQRT_M } from '../line/path-covariance.ts'
+import { DRIFT_DEFAULT_RAD_PER_SQRT_M } from '../line/path-covariance.ts'
 import type { Assumption } from './plan.ts'
 
 /**
@@ -39,12 +39,21 @@ export const DEFAULTS = {
   'air.exponent': { value: 1, unit: '1', standing: 'second hand', source: 'Fm5434' },
   'air.idleFuel': judged(0.4, '1'),
   'air.outletRise': judged(10, 'K difference'),
-  'line.aim': common(AIM_DEFAULT_RAD, 'rad'),
+  /** Out over the length of the body, with a sight frame; by eye and torpedo level 8 to 10 mm. */
+  'line.aimFrame': common(0.005, 'm'),
+  'line.aimEye': common(0.009, 'm'),
   'line.drift': common(DRIFT_DEFAULT_RAD_PER_SQRT_M, 'rad/m^0.5'),
   'line.hitWindow': common(0.3, 'm'),
   'clearance.standard': common(12 * INCH_M, 'm'),
   'clearance.exposureError': judged(0.03, 'm'),
   'clearance.layoutError': judged(0, 'm'),
+  'reading.firstMetre': common(0.01, 'm'),
+  /** Of the depth, and never better than the length beside it. */
+  'reading.sondeShare': common(0.05, '1'),
+  'reading.sondeLeast': common(2 * INCH_M, 'm'),
+  'reading.wireShare': judged(0.15, '1'),
+  'reading.wireLeast': judged(0.15, 'm'),
+  'reading.ear': common(0.3, 'm'),
   'pit.cradle': common(3.5 * INCH_M, 'm'),
   'pit.sump': common(0.05, 'm'),
   'pit.workingLength': common(0.75, 'm'),

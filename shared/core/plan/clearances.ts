@@ -1,23 +1,16 @@
 import { requiredClearance } from '../digsafe/required-clearance.ts'
-import { groundDisplacement } from '../ground/ground-displacement.ts'
-import { vibrationPpv } from '../ground/vibration-ppv.ts'
-import { contactChance } from '../line/contact-chance.ts'
-import { deviation } from '../line/deviation.ts'
-import { observedDeviation } from '../line/observed-deviation.ts'
-import { normalQuantile } from '../statistics/normal.ts'
 import type { Trace } from '../trace.ts'
 import type { Assumed } from './assumptions.ts'
 import type { BoreLine, Shot } from './bore-line.ts'
+import { contactOf } from './contact.ts'
 import type { UtilityInput } from './crossing-input.ts'
-import type { Wandering } from './deviation.ts'
+import { type DriftFound, driftToLine, holesIn, plannedDriftM, type Side } from './drift-to-line.ts'
 import { type Extent, extent, separationOf } from './line-extent.ts'
+import { neighbour } from './neighbour.ts'
 import type { ClearancePart } from './plan.ts'
+import type { ShotPath } from './shot-path.ts'
 import type { Stretch } from './stretches.ts'
 
-/** Below this a chance is not shown and not for arithmetic. */
-const LEAST_CHANCE = 0.001
-/** A published tolerance is taken as a 95 % half-width. */
-const HALF_WIDTH_TO_SIGMA = 1.96
 /** Depth of a line found with a locator: 40 % of its depth and not under 250 mm (one method, PAS 128 B2, second hand). */
 const DETECTED_SHARE = 0.4
 const DETECTED_LEAST_M = 0.25
@@ -26,113 +19,25 @@ export type ClearanceFacts = {
   readonly line: BoreLine
   readonly shot: Shot
   readonly stretches: readonly Stretch[]
-  readonly wandering: Wandering
+  readonly path: ShotPath
   readonly boreDiameterM: number
   readonly blowEnergyJ: number
+  readonly spread: { readonly seed: number; readonly draws: number }
 }
 
-const isExposed = (utility: UtilityInput): boolean => utility.evidence === 'exposed'
+export const isExposed = (utility: UtilityInput): boolean => utility.evidence === 'exposed'
 
-/**
- * Doubt about the bore at a station, counted from the launch or from the last exposed line the tool is watched through
- * before it. The sighting carries the error of reading a tape in a hole.
- */
-function sigmaAt(
-  facts: ClearanceFacts,
-  all: readonly UtilityInput[],
-  stationM: number,
-  sightingErrorM: number,
-  trace: Trace,
-  about: string,
-): number {
-  const localM = stationM - facts.shot.fromM
-  const seen = all
-    .filter(
-      (u) => isExposed(u) && u.stationM !== null && u.stationM > facts.shot.fromM && u.stationM < stationM,
-    )
-    .map((u) => (u.stationM as number) - facts.shot.fromM)
-  if (seen.length === 0) return trace.run(deviation, { stationM: localM, ...facts.wandering }, about).sigmaM
-  const sightingM = Math.max(...seen)
-  return trace.run(
-    observedDeviation,
-    { stationM: localM, sightingM, sightingErrorM, ...facts.wandering },
-    about,
-  ).sigmaM
-}
-
+/** How far off its told depth a line may be, either way, 19 times in 20. */
 function errorOf(utility: UtilityInput, centreM: number | null, exposureErrorM: number): number {
   if (isExposed(utility)) return exposureErrorM
   return Math.max(DETECTED_LEAST_M, DETECTED_SHARE * (centreM ?? 0))
-}
-
-/** Blow energy through ground of this state, by the factor of the published relation. */
-function groundFactorAt(facts: ClearanceFacts, stationM: number): number {
-  const state = facts.stretches.find((s) => stationM >= s.fromM && stationM <= s.toM)?.state
-  if (!state) return 1.5
-  if (['very-stiff', 'hard', 'dense', 'very-dense'].includes(state.stateCode)) return 3
-  return ['very-soft', 'soft', 'very-loose', 'loose'].includes(state.stateCode) ? 1 : 1.5
-}
-
-const heaveFactorAt = (facts: ClearanceFacts, stationM: number): number =>
-  facts.stretches.find((s) => stationM >= s.fromM && stationM <= s.toM)?.state.heaveVolumeFactor.mid ?? 1
-
-/** What the ground does to the neighbour: how far it is pushed and shaken; separate checks beside the clearance. */
-function neighbour(
-  facts: ClearanceFacts,
-  stationM: number,
-  separationM: number,
-  centreM: number,
-  trace: Trace,
-  about: string,
-) {
-  const axisDepthM = facts.line.axisDepthM(stationM)
-  const moved = trace.run(
-    groundDisplacement,
-    {
-      diameterM: facts.boreDiameterM,
-      axisDepthM,
-      offsetM: 0,
-      depthM: centreM,
-      poissonRatio: 0.5,
-      volumeFactor: heaveFactorAt(facts, stationM),
-    },
-    about,
-  )
-  const shaken = trace.run(
-    vibrationPpv,
-    {
-      energyJ: facts.blowEnergyJ,
-      distanceM: Math.max(separationM, facts.boreDiameterM / 2),
-      groundFactor: groundFactorAt(facts, stationM),
-    },
-    about,
-  )
-  return {
-    displacementM: Math.abs(moved.verticalM),
-    ppvMPerS: shaken.ppvMPerS,
-  }
-}
-
-function contactOf(
-  utility: UtilityInput,
-  axesM: number,
-  reachM: number,
-  sigmaM: number,
-  errorM: number,
-  trace: Trace,
-  about: string,
-): number | null {
-  if (!isExposed(utility) || utility.diameterM === null) return null
-  const combinedM = Math.hypot(sigmaM, errorM / HALF_WIDTH_TO_SIGMA)
-  const { probability } = trace.run(contactChance, { separationM: axesM, reachM, sigmaM: combinedM }, about)
-  return Math.max(LEAST_CHANCE, probability)
 }
 
 /** What the clearance is made of, and their sum with its working. */
 function required(
   facts: ClearanceFacts,
   utility: UtilityInput,
-  sigmaM: number,
+  driftM: number,
   errorM: number,
   assumed: Assumed,
   trace: Trace,
@@ -151,7 +56,7 @@ function required(
   const parts = {
     standardM: assumed.or(utility.ownerClearanceM, 'clearance.standard'),
     toolRadiusM: facts.boreDiameterM / 2,
-    driftM: sigmaM * normalQuantile(0.95),
+    driftM,
     exposureM: errorM,
     layoutM: assumed.use('clearance.layoutError'),
   }
@@ -169,6 +74,50 @@ function required(
   return { parts, requiredM }
 }
 
+/** Where along the shot the tool can last meet the line: one that slants across is met later by a tool that strays. */
+function metAtM(facts: ClearanceFacts, utility: UtilityInput): number {
+  const { shot, path, boreDiameterM } = facts
+  if (utility.stationM === null) return shot.toM - shot.fromM
+  const stationM = utility.stationM - shot.fromM
+  const angle = utility.crossingAngleRad ?? Math.PI / 2
+  const slant = Math.abs(Math.cos(angle) / Math.max(0.05, Math.sin(angle)))
+  if (slant < 0.01) return stationM
+  const strayM = plannedDriftM(path.wandering, stationM, [], 0) + boreDiameterM / 2
+  return Math.min(shot.toM - shot.fromM, stationM + slant * strayM)
+}
+
+function sideOf(utility: UtilityInput, depths: Extent | null, axisM: number): Side {
+  if (utility.stationM === null) return (utility.offsetM ?? 0) >= 0 ? 1 : -1
+  if (depths === null) return 0
+  // Positive is down: a line above lies on the negative side.
+  return axisM >= depths.centreM ? -1 : 1
+}
+
+function driftOf(
+  facts: ClearanceFacts,
+  all: readonly UtilityInput[],
+  utility: UtilityInput,
+  towards: Side,
+  about: string,
+  assumed: Assumed,
+  trace: Trace,
+): DriftFound {
+  const asked = {
+    shot: facts.shot,
+    path: facts.path,
+    holesM: holesIn(
+      facts.shot,
+      all.filter((each) => each !== utility),
+    ),
+    stationM: metAtM(facts, utility),
+    plane: utility.stationM === null ? ('rightM' as const) : ('lowM' as const),
+    towards,
+    tapeErrorM: assumed.use('clearance.exposureError'),
+    about,
+  }
+  return driftToLine(asked, trace)
+}
+
 /** One listed line against one shot. Rules decide on `shortM`; the chance only advises. */
 function clearanceOf(
   facts: ClearanceFacts,
@@ -183,52 +132,45 @@ function clearanceOf(
   const about = `line ${index + 1}`
   const isParallel = utility.stationM === null
   const depths = isParallel ? null : extent(utility)
-  const radiusM = facts.boreDiameterM / 2
-  const exposureErrorM = assumed.use('clearance.exposureError')
-  const sigmaM = sigmaAt(facts, all, stationM, exposureErrorM / HALF_WIDTH_TO_SIGMA, trace, about)
-  const errorM = errorOf(utility, depths?.centreM ?? null, exposureErrorM)
-  const { parts, requiredM } = required(facts, utility, sigmaM, errorM, assumed, trace, index)
   const axisM = facts.line.axisDepthM(stationM)
+  const drift = driftOf(facts, all, utility, sideOf(utility, depths, axisM), about, assumed, trace)
+  const errorM = errorOf(utility, depths?.centreM ?? null, assumed.use('clearance.exposureError'))
+  const { parts, requiredM } = required(facts, utility, drift.driftM, errorM, assumed, trace, index)
   const separationM = separationOf(utility, depths, axisM)
   const shortM = separationM === null ? null : Math.max(0, requiredM - separationM)
   const near =
     separationM === null || depths === null
       ? null
       : neighbour(facts, stationM, separationM, depths.centreM, trace, about)
-  const reachM = radiusM + (utility.diameterM ?? 0) / 2
-  const contactProbability =
-    depths === null ? null : contactOf(utility, axisM - depths.centreM, reachM, sigmaM, errorM, trace, about)
+  const contactProbability = contactOf(facts, utility, drift, errorM, trace, about)
   return {
     utility: index,
     kind: utility.kind,
     stationM: utility.stationM,
     axisDepthM: axisM,
     separationM,
-    gapM: separationM === null ? null : separationM - radiusM,
+    gapM: separationM === null ? null : separationM - facts.boreDiameterM / 2,
     requiredM,
     shortM,
     parts,
+    driftFrom: drift.from,
     displacementM: near?.displacementM ?? null,
     ppvMPerS: near?.ppvMPerS ?? null,
     contactProbability,
-    reason: reasonOf(isParallel, depths, contactProbability, utility.diameterM === null),
+    reason: reasonOf(utility, contactProbability),
     wayOut:
       shortM === null || shortM === 0 || depths === null
         ? null
-        : wayOut(facts, stationM, axisM >= depths.centreM, shortM, parts.driftM, trace),
+        : wayOut(facts, all, stationM, axisM >= depths.centreM, shortM, parts.driftM, assumed),
   }
 }
 
-function reasonOf(
-  isParallel: boolean,
-  depths: Extent | null,
-  contact: number | null,
-  isSizeUnknown: boolean,
-): ClearancePart['reason'] {
-  if (isParallel) return 'parallel'
-  if (depths === null) return 'no-depth'
-  if (isSizeUnknown) return 'no-size'
-  return contact === null ? 'depth-not-measured' : null
+function reasonOf(utility: UtilityInput, contact: number | null): ClearancePart['reason'] {
+  if (contact !== null) return null
+  if (utility.stationM === null && !isExposed(utility)) return 'parallel'
+  if (utility.depth === null) return utility.stationM === null ? 'parallel' : 'no-depth'
+  if (utility.diameterM === null) return 'no-size'
+  return 'depth-not-measured'
 }
 
 /**
@@ -237,23 +179,22 @@ function reasonOf(
  */
 function wayOut(
   facts: ClearanceFacts,
+  all: readonly UtilityInput[],
   stationM: number,
   isUnder: boolean,
   shortM: number,
   driftM: number,
-  trace: Trace,
+  assumed: Assumed,
 ) {
-  const fromOtherM = facts.shot.toM - stationM
-  const other = trace.run(
-    deviation,
-    { stationM: fromOtherM, ...facts.wandering },
-    'from the other end',
-  ).sigmaM
-  const savedM = driftM - other * normalQuantile(0.95)
+  const { shot, path } = facts
+  const lengthM = shot.toM - shot.fromM
+  const holesM = holesIn(shot, all).map((each) => lengthM - each)
+  const tapeErrorM = assumed.use('clearance.exposureError')
+  const savedM = driftM - plannedDriftM(path.wandering, shot.toM - stationM, holesM, tapeErrorM)
   return {
     direction: isUnder ? ('deeper' as const) : ('shallower' as const),
     moveM: shortM,
-    otherEndShortM: savedM > 0 ? Math.max(0, shortM - savedM) : null,
+    otherEndShortM: savedM > 0 && path.observed.length === 0 ? Math.max(0, shortM - savedM) : null,
   }
 }
 

@@ -27,6 +27,9 @@ export type CrossingInput = {
   readonly utilities: readonly UtilityInput[] | null
   readonly utilitiesAsked: { readonly by: string; readonly on: string } | null
   readonly locate: LocateInput | null
+  /** Where the tool was found to be, once it runs. */
+  readonly observations: readonly ObservationInput[]
+  readonly aim: AimInput
   readonly rates: RateBook | null
   readonly spread: { readonly seed: number; readonly draws: number }
 }
@@ -99,6 +102,26 @@ export type ToolInput = {
   readonly head: (typeof HEADS)[number] | null
   readonly reversible: boolean | null
 }
+
+export const OBSERVATION_METHODS = ['first-metre', 'seen', 'sonde', 'hose-wire', 'ear'] as const
+export type ObservationMethod = (typeof OBSERVATION_METHODS)[number]
+/** A look at the tool on its way. At least one plane is given. */
+export type ObservationInput = {
+  readonly stationM: number
+  readonly method: ObservationMethod
+  /** Right of the planned line, looking from launch to reception; left is negative. */
+  readonly rightM: number | null
+  /** Below the planned line; above is negative. */
+  readonly lowM: number | null
+  /** Reading error, either way, 19 times in 20; null: the usual one of the method. */
+  readonly errorM: number | null
+  readonly by: string | null
+}
+
+export const AIM_METHODS = ['frame', 'eye'] as const
+export type AimMethod = (typeof AIM_METHODS)[number]
+/** How the tool is aimed: out over the length of its body, one standard deviation. */
+export type AimInput = { readonly method: AimMethod | null; readonly errorM: number | null }
 
 export const UTILITY_KINDS = [
   'gas',

@@ -31,5 +31,8 @@ export function lineRefusals(input: CrossingInput, lengthM: number): Issue[] {
   input.utilities?.forEach((utility, index) => {
     if (utility.stationM !== null) tooFar(`utilities.${index}.station`, utility.stationM)
   })
+  input.observations.forEach((seen, index) => {
+    tooFar(`observations.${index}.station`, seen.stationM)
+  })
   return issues
 }

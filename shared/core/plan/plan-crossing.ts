@@ -21,6 +21,7 @@ import { type Resolved, resolveCrossing } from './resolve-crossing.ts'
 import type { SiteTime } from './run.ts'
 import { type SolvedShot, solveShot } from './shots.ts'
 import { siteTime } from './site-time.ts'
+import { toExposePart } from './to-expose.ts'
 import { watchersOf } from './watchers.ts'
 import { wearPart } from './wear.ts'
 
@@ -38,10 +39,18 @@ type Timed = {
   readonly factors: DrawFactors
 }
 
-function timed(known: Resolved, pull: PullPart, factors: DrawFactors, assumed: Assumed, trace: Trace): Timed {
+function timed(
+  known: Resolved,
+  pull: PullPart,
+  leastCoverM: number,
+  factors: DrawFactors,
+  assumed: Assumed,
+  trace: Trace,
+): Timed {
   const { input, line, stretches, tool, size, air } = known
   const blow = blowAt(tool, air.toolGaugePa, trace)
-  const facts = { input, line, stretches, tool, blow, boreDiameterM: size.diameterM, factors, assumed, trace }
+  const boreDiameterM = size.diameterM
+  const facts = { input, line, stretches, tool, blow, boreDiameterM, leastCoverM, factors, assumed, trace }
   const shots = line.shots.flatMap((_, index) => solveShot(facts, index) ?? [])
   const pits = pitsPart(input, line, tool, assumed, trace)
   const hammerS = shots.reduce(
@@ -100,7 +109,7 @@ function compose(known: Resolved, options: PlanOptions, assumed: Assumed, trace:
   const pull = pullPart(facts)
   const bore = borePart(line, size, pull.method === 'tow', trace)
   const factors = drawFactors(input.spread.seed, input.spread.draws, options.spreadScale ?? 1)
-  const times = timed(known, pull, factors, assumed, trace)
+  const times = timed(known, pull, bore.coverM, factors, assumed, trace)
   const { pits, run } = times
   const shots = times.shots.map((shot) => shot.part)
   const ground = heavePart(line, stretches, size.diameterM, trace)
@@ -117,6 +126,7 @@ function compose(known: Resolved, options: PlanOptions, assumed: Assumed, trace:
     air,
     run,
     deviation,
+    paths: shots.map((shot) => shot.path),
     clearances,
     pull,
     pullObjection: objection(facts, pull.method),
@@ -135,6 +145,8 @@ function compose(known: Resolved, options: PlanOptions, assumed: Assumed, trace:
     ground,
     deviation,
     clearances,
+    toExpose: toExposePart(input, shots, assumed.use('clearance.exposureError')),
+    proposals: times.shots.flatMap((shot) => shot.proposals),
     pipes,
     pull,
     ...worn,

@@ -2,7 +2,8 @@ import type { Standing } from '../../sources/shape.ts'
 import type { SourceKey } from '../../sources.ts'
 import type { Working } from '../trace.ts'
 import type { AirPart } from './air-part.ts'
-import type { PullMethod, UtilityKind } from './crossing-input.ts'
+import type { ObservationMethod, PullMethod, UtilityKind } from './crossing-input.ts'
+import type { PathPart, Proposal, ToExpose } from './path-parts.ts'
 
 /** Good day, likely, bad day. */
 export type Spread = { readonly p10: number; readonly p50: number; readonly p90: number }
@@ -84,6 +85,8 @@ export type ClearancePart = {
     readonly exposureM: number
     readonly layoutM: number
   }
+  /** Since when drift has been building up: the launch face, a hole the tool is watched through, or a look at the tool. */
+  readonly driftFrom: { readonly by: 'launch' | 'hole' | ObservationMethod; readonly stationM: number }
   readonly displacementM: number | null
   readonly ppvMPerS: number | null
   readonly contactProbability: number | null
@@ -105,6 +108,7 @@ export type ShotPart = {
   readonly depthToM: number
   readonly run: RunPart
   readonly deviation: DeviationPart
+  readonly path: PathPart
   readonly clearances: readonly ClearancePart[]
   /** Stretches of ground along it with what each resists. */
   readonly stretches: readonly {
@@ -219,6 +223,8 @@ export type Plan = {
   readonly ground: GroundPart
   readonly deviation: DeviationPart
   readonly clearances: readonly ClearancePart[]
+  readonly toExpose: readonly ToExpose[]
+  readonly proposals: readonly Proposal[]
   readonly pipes: readonly PipePart[]
   readonly pull: PullPart
   readonly wear: readonly WearPart[]

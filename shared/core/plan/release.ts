@@ -1,5 +1,6 @@
 import type { AirPart } from './air-part.ts'
 import type { CrossingInput, UtilityInput } from './crossing-input.ts'
+import type { PathPart } from './path-parts.ts'
 import type {
   BorePart,
   ClearancePart,
@@ -18,6 +19,7 @@ export type ReleaseFacts = {
   readonly air: AirPart
   readonly run: RunPart
   readonly deviation: DeviationPart
+  readonly paths: readonly PathPart[]
   readonly clearances: readonly ClearancePart[]
   readonly pull: PullPart
   readonly pullObjection: string | null
@@ -203,6 +205,27 @@ function adviceReasons(facts: ReleaseFacts): ReleaseReason[] {
   return found
 }
 
+/** Out by more than a hundredth at the first look: the last chance to start over. Common practice. */
+const FIRST_LOOK_SHARE = 0.01
+/** Readings that fit explain one another to within their errors; half as much again is no longer chance. */
+const WIDER_THAN_CHANCE = 1.5
+
+/** What was seen of the tool on its way. */
+function pathReasons({ paths, input }: ReleaseFacts): ReleaseReason[] {
+  return paths.flatMap((path, index) => {
+    const fromM = input.shots[index - 1]?.toM ?? 0
+    const strayed = path.observations.flatMap(({ method, stationM: atM, rightM, lowM }) => {
+      const stationM = atM - fromM
+      const offM = Math.hypot(rightM ?? 0, lowM ?? 0)
+      const isOut = method === 'first-metre' && offM > FIRST_LOOK_SHARE * stationM
+      return isOut ? [reason('advice', 'start-again', { offM, stationM })] : []
+    })
+    const times = Math.max(path.wideningSideways, path.wideningVertical)
+    if (times <= WIDER_THAN_CHANCE) return strayed
+    return [...strayed, reason('advice', 'readings-disagree', { number: index + 1, times })]
+  })
+}
+
 function longestShotM(input: CrossingInput, lengthM: number): number {
   const stations = [0, ...input.shots.map((shot) => shot.toM), lengthM]
   let longest = 0
@@ -221,6 +244,7 @@ export function releasePart(facts: ReleaseFacts): ReleasePart {
     ...gradeReasons(facts),
     ...siteReasons(facts),
     ...askedReasons(facts),
+    ...pathReasons(facts),
     ...adviceReasons(facts),
   ]
   const reasons = [...all].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind))

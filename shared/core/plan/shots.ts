@@ -3,12 +3,15 @@ import type { Assumed } from './assumptions.ts'
 import type { BoreLine } from './bore-line.ts'
 import { clearancesPart } from './clearances.ts'
 import type { CrossingInput } from './crossing-input.ts'
-import { deviationPart, wanderingOf } from './deviation.ts'
+import { deviationPart } from './deviation.ts'
 import type { DrawFactors } from './draw-factors.ts'
 import { hammerTimes } from './draws.ts'
+import type { Proposal } from './path-parts.ts'
 import { type Blow, type SolvedStretch, solveStretch } from './penetration.ts'
 import type { RunPart, ShotPart } from './plan.ts'
+import { proposalsPart } from './proposals.ts'
 import { giveUpTimeS, type RunTimes, runTimes, type SiteTime } from './run.ts'
+import { pathPart, shotPath } from './shot-path.ts'
 import type { Stretch } from './stretches.ts'
 import type { ToolFacts } from './tool-facts.ts'
 
@@ -19,6 +22,8 @@ export type ShotFacts = {
   readonly tool: ToolFacts
   readonly blow: Blow
   readonly boreDiameterM: number
+  /** Along the whole line, to the top of the bore. */
+  readonly leastCoverM: number
   readonly factors: DrawFactors
   readonly assumed: Assumed
   readonly trace: Trace
@@ -26,6 +31,7 @@ export type ShotFacts = {
 
 export type SolvedShot = {
   readonly part: ShotPart
+  readonly proposals: readonly Proposal[]
   readonly hammerS: Float64Array
   readonly hazard: number
   readonly solved: readonly SolvedStretch[]
@@ -61,6 +67,17 @@ const shortened = (stretches: readonly Stretch[], stopShortM: number): readonly 
       : stretch,
   )
 
+const stretchPart = ({ stretch, median }: SolvedStretch): ShotPart['stretches'][number] => ({
+  fromM: stretch.fromM,
+  toM: stretch.toM,
+  uscs: stretch.state.uscs,
+  stateCode: stretch.state.stateCode,
+  setPerBlowM: median.setM,
+  advanceMPerS: median.advanceMPerS,
+  tipResistancePa: median.tipPa,
+  buriedToGripM: median.gripM,
+})
+
 /** One shot: ground it passes, the draws, where it may arrive, what it passes by. */
 export function solveShot(facts: ShotFacts, index: number): SolvedShot | null {
   const shot = facts.line.shots[index]
@@ -88,34 +105,46 @@ export function solveShot(facts: ShotFacts, index: number): SolvedShot | null {
     },
     facts.assumed,
   )
-  const wandering = wanderingOf(shot, stretches, facts.assumed)
+  const path = shotPath(
+    shot,
+    facts.line,
+    stretches,
+    facts.tool,
+    facts.input,
+    facts.assumed,
+    facts.trace,
+    about,
+  )
   const isGravity = facts.input.grade !== null
   const clearanceFacts = {
     line: facts.line,
     shot,
     stretches,
-    wandering,
+    path,
     boreDiameterM: facts.boreDiameterM,
     blowEnergyJ: facts.blow.energyJ,
+    spread: facts.input.spread,
   }
+  const clearances = clearancesPart(clearanceFacts, facts.input.utilities, facts.assumed, facts.trace)
   const part: ShotPart = {
     fromM: shot.fromM,
     toM: shot.toM,
     depthFromM: shot.depthFromM,
     depthToM: shot.depthToM,
     run: withMedian(times, solved, facts.blow),
-    deviation: deviationPart(shot, wandering, isGravity, facts.assumed, facts.trace, about),
-    clearances: clearancesPart(clearanceFacts, facts.input.utilities, facts.assumed, facts.trace),
-    stretches: solved.map(({ stretch, median }) => ({
-      fromM: stretch.fromM,
-      toM: stretch.toM,
-      uscs: stretch.state.uscs,
-      stateCode: stretch.state.stateCode,
-      setPerBlowM: median.setM,
-      advanceMPerS: median.advanceMPerS,
-      tipResistancePa: median.tipPa,
-      buriedToGripM: median.gripM,
-    })),
+    deviation: deviationPart(shot, path, isGravity, facts.assumed, facts.trace, about),
+    path: pathPart(shot, path),
+    clearances,
+    stretches: solved.map(stretchPart),
   }
-  return { part, hammerS, hazard, solved }
+  const proposals = proposalsPart({
+    ...clearanceFacts,
+    index,
+    utilities: facts.input.utilities ?? [],
+    clearances,
+    driftBase: facts.assumed.use('line.drift'),
+    tapeErrorM: facts.assumed.use('clearance.exposureError'),
+    leastCoverM: facts.leastCoverM,
+  })
+  return { part, proposals, hammerS, hazard, solved }
 }

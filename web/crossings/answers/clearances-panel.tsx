@@ -1,6 +1,7 @@
 import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { ClearancePart, Plan } from '../../../shared/core/plan/plan.ts'
 import { NO_NUMBER } from '../../../shared/quantities/format-quantity.ts'
+import { driftFromSentence, proposalSentence, toExposeSentence } from '../../../shared/text/path-sentences.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { clearanceSentence, contactSentence, wayOutSentence } from '../../../shared/text/verdict-sentence.ts'
 import { shown, shownChance } from '../../fields/shown.ts'
@@ -40,7 +41,8 @@ function Note({ clearance, plan, input }: Props & { readonly clearance: Clearanc
   return (
     <>
       {utility && <span class="echo">{clearanceSentence(utility, bore, say.value)} </span>}
-      {wayOutSentence(clearance, say.value)} {contactSentence(clearance, say.value)}
+      {wayOutSentence(clearance, say.value)} {contactSentence(clearance, say.value)}{' '}
+      {driftFromSentence(clearance.driftFrom, say.value)}
       {moved.length > 0 && <span class="moved"> {moved.join(' · ')}</span>}
     </>
   )
@@ -91,6 +93,26 @@ export function ClearancesPanel({ plan, input }: Props) {
             rows={plan.clearances.map((each, place) => rowOf(each, place, { plan, input }))}
           />
           <p class="fine">{W.nothingOthers}</p>
+          {plan.toExpose.length > 0 && (
+            <>
+              <h3>{W.expose}</h3>
+              <ol class="in-order">
+                {plan.toExpose.map((each) => (
+                  <li key={each.utility}>{toExposeSentence(each, say.value)}</li>
+                ))}
+              </ol>
+            </>
+          )}
+          {plan.proposals.length > 0 && (
+            <>
+              <h3>{W.room}</h3>
+              <ol class="in-order">
+                {plan.proposals.map((each) => (
+                  <li key={`${each.shot} ${each.code}`}>{proposalSentence(each, say.value)}</li>
+                ))}
+              </ol>
+            </>
+          )}
         </>
       )}
     </Panel>

@@ -1,12 +1,43 @@
 import type { Plan } from '../../../shared/core/plan/plan.ts'
+import { NO_NUMBER } from '../../../shared/quantities/format-quantity.ts'
+import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown, shownChance } from '../../fields/shown.ts'
+import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
 import { RoomyPanel } from '../form/panel.tsx'
+import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 
 const W = ANSWERS.path
 
-export function PathPanel({ plan: { deviation, ground } }: { readonly plan: Plan }) {
+type Look = Plan['shots'][number]['path']['observations'][number]
+
+const off = (valueM: number | null, plus: string, minus: string): string => {
+  if (valueM === null) return NO_NUMBER
+  return valueM === 0 ? W.onLine : `${shown(Math.abs(valueM), 'length')} ${valueM > 0 ? plus : minus}`
+}
+
+const lookRow = (look: Look) => ({
+  key: String(look.observation),
+  cells: [
+    planWord('lookedBy', look.method, say.value),
+    shown(look.stationM, 'length'),
+    off(look.rightM, W.right, W.left),
+    off(look.lowM, W.low, W.high),
+    shown(look.errorM, 'length'),
+  ],
+  note: look.isOverruled ? W.overruled : undefined,
+})
+
+/** What was seen of the tool so far. */
+function Looks({ plan }: { readonly plan: Plan }) {
+  const looks = plan.shots.flatMap((shot) => shot.path.observations)
+  if (looks.length === 0) return null
+  return <DataTable caption={W.seen} columns={W.seenColumns} rows={looks.map(lookRow)} />
+}
+
+export function PathPanel({ plan }: { readonly plan: Plan }) {
+  const { deviation, ground } = plan
   const path = { relations: ['deviation', 'hit-chance', 'observed-deviation'] }
   const heave = { relations: ['surface-heave', 'heave-progress'] }
   return (
@@ -30,6 +61,7 @@ export function PathPanel({ plan: { deviation, ground } }: { readonly plan: Plan
         <Figure label={W.heaveBad} value={shown(ground.heaveM.p90, 'movement')} working={heave} />
         <Figure label={W.breakout} value={ground.breakout ? W.yes : W.no} />
       </div>
+      <Looks plan={plan} />
     </RoomyPanel>
   )
 }

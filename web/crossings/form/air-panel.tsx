@@ -5,7 +5,7 @@ import { QuantityField } from '../../fields/quantity-field.tsx'
 import { YesNoField } from '../../fields/yes-no-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { FORM } from '../../words/form-words.ts'
-import { heads } from '../../words/option-words.ts'
+import { aimMethods, heads } from '../../words/option-words.ts'
 import { Folded, Panel } from './panel.tsx'
 
 const T = FORM.tool
@@ -33,6 +33,14 @@ export function ToolPanel({ model }: Props) {
         <QuantityField model={model} path="tool.ratedPressure" label={T.ratedPressure} kind="gaugePressure" />
         <ChoiceField model={model} path="tool.head" label={T.head} options={heads()} unsaid={FORM.unsaid} />
         <YesNoField model={model} path="tool.reversible" label={T.reversible} />
+        <ChoiceField
+          model={model}
+          path="aim.method"
+          label={T.aim}
+          options={aimMethods()}
+          unsaid={FORM.unsaid}
+        />
+        <QuantityField model={model} path="aim.error" label={T.aimError} kind="length" />
       </Folded>
     </Panel>
   )
