@@ -47,6 +47,8 @@ function boreAt(facts: SectionFacts, what: string, stationM: number, note: strin
   }
 }
 
+const pitSizeOf = ({ lengthM, widthM }: SectionFacts['plan']['pits'][number]) => ({ lengthM, widthM })
+
 function ends(facts: SectionFacts): readonly Placed[] {
   const { input, line, plan, say, words } = facts
   const stations = [0, ...line.shots.map((shot) => shot.toM)]
@@ -61,7 +63,7 @@ function ends(facts: SectionFacts): readonly Placed[] {
     const footing =
       end.footingDepthM === null ? words('footingUnknown') : words('footing', { m: end.footingDepthM })
     const notes = [
-      ...(pit ? [words('floor', { m: pit.floorDepthM })] : []),
+      ...(pit ? [words('floor', { m: pit.floorDepthM }), words('pitSizeSaid', pitSizeOf(pit))] : []),
       ...(pit?.shored ? [words('shored')] : []),
       ...(isWall ? [footing] : []),
       ...(isWall && index > 0 && facts.stopShortM !== null

@@ -72,7 +72,7 @@ const NARROW_PX = 640
 /** On a narrow screen more flags than this are kept to names. */
 const MOST_FULL_FLAGS = 4
 const SIDE_PX = 10
-const SHEET_MARGIN_PX = 10 * PX_PER_MM
+const SHEET_MARGIN_MM: Readonly<Record<Sheet, number>> = { letter: 10, a4: 10, job: 0.5 }
 
 type Layout = {
   readonly widthPx: number
@@ -125,8 +125,9 @@ function screenLayout(facts: SectionFacts, extent: Extent, options: LongSectionO
 function sheetLayout(facts: SectionFacts, extent: Extent, options: LongSectionOptions, sheet: Sheet): Layout {
   const widthPx = SHEET_MM[sheet].width * PX_PER_MM
   const heightPx = SHEET_MM[sheet].height * PX_PER_MM
+  const marginPx = SHEET_MARGIN_MM[sheet] * PX_PER_MM
   const lengthM = extent.toM - extent.fromM
-  const scales = sheetScalesM(options.system, lengthM, widthPx - 2 * SHEET_MARGIN_PX)
+  const scales = sheetScalesM(options.system, lengthM, widthPx - 2 * marginPx)
   const layouts = (scales.length > 0 ? scales : [lengthM]).flatMap((metresPerInch) => {
     const pxPerM = PX_PER_INCH / metresPerInch
     const wanted = options.exaggeration ?? chosenExaggeration(extent, pxPerM)
@@ -135,11 +136,12 @@ function sheetLayout(facts: SectionFacts, extent: Extent, options: LongSectionOp
       steps.map(
         (exaggeration): Layout => ({
           widthPx,
-          marginPx: SHEET_MARGIN_PX,
+          marginPx,
           pxPerM,
           exaggeration,
           metresPerInch,
-          hasHeading: true,
+          // A job sheet has the name over it already.
+          hasHeading: sheet !== 'job',
           isCompact,
           idPrefix: options.idPrefix ?? 'section',
         }),
@@ -250,10 +252,15 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
   }
 }
 
+/** Paper of its own has its size; on a job sheet the drawing takes the height it needs. */
+const sheetSizeMm = (sheet: Sheet, drawnPx: number) =>
+  sheet === 'job' ? { width: SHEET_MM.job.width, height: drawnPx / PX_PER_MM } : SHEET_MM[sheet]
+
 function root(facts: SectionFacts, drawn: Drawn, layout: Layout, sheet: Sheet | null): SvgNode {
   const { lengthM, diameterM, coverM, coverAtM } = facts.plan.bore
-  const size = sheet === null ? null : SHEET_MM[sheet]
-  const heightPx = size === null ? Math.ceil(drawn.heightPx) : size.height * PX_PER_MM
+  const asDrawn = Math.ceil(drawn.heightPx)
+  const size = sheet === null ? null : sheetSizeMm(sheet, asDrawn)
+  const heightPx = size === null ? asDrawn : size.height * PX_PER_MM
   const titleId = `${layout.idPrefix}-title`
   const descId = `${layout.idPrefix}-desc`
   return node(

@@ -12,42 +12,94 @@ import { BOLD, textWidth } from './text-width.ts'
 
 type Row = { readonly node: SvgNode; readonly heightPx: number }
 
-/** In a narrower pit the arrows would hide it; the figures below say as much. */
-const NARROW_PIT_PX = 26
+/** Arrow and figure keep this far off the sides of their pit, and the figure off its arrow. */
+const SIDE_PX = 10
+const BESIDE_PX = 7
 
-/** Arrows down to the axis and to the floor at each pit; their figures stand below the section. */
+type Pit = SectionFacts['plan']['pits'][number]
+type Figured = { readonly at: 'left' | 'right'; readonly widthPx: number; readonly texts: readonly string[] }
+
+/** An arrow without its figure says nothing: on one line, on two, or not at all. */
+function fittingLines({ widthPx, texts }: Figured, roomPx: number): readonly string[] | null {
+  if (roomPx < texts.length * LINE_PX + 8) return null
+  return texts.every((text) => textWidth(text, SMALL_PX) + 2 * SIDE_PX + BESIDE_PX <= widthPx) ? texts : null
+}
+
+/** "floor 4 ft 6 in" as it is, or its word over its figure. */
+const onTwoLines = (text: string): readonly string[] => {
+  const space = text.indexOf(' ')
+  return [text.slice(0, space), text.slice(space + 1)]
+}
+
+function arrowNodes(
+  className: string,
+  x: number,
+  ys: readonly [number, number],
+  at: Figured['at'],
+  lines: readonly string[],
+  firstBaseline: number,
+): readonly SvgNode[] {
+  return [
+    dimensionArrow(className, [x, ys[0]], [x, ys[1]]),
+    ...lines.map((text, index) =>
+      label(text, at === 'left' ? x + BESIDE_PX : x - BESIDE_PX, firstBaseline + index * LINE_PX, {
+        anchor: at === 'left' ? 'start' : 'end',
+        sizePx: SMALL_PX,
+      }),
+    ),
+  ]
+}
+
+/** The depth of the floor at the far side of a pit, of the bore at its face; each only where its figure has room. */
+function pitArrows(facts: SectionFacts, frame: Frame, pit: Pit): readonly SvgNode[] {
+  const { line, words } = facts
+  const [fromM, toM] = pitSpanM(pit)
+  const left = frame.x(fromM)
+  const right = frame.x(toM)
+  const isLaunch = pit.serves === 'launch'
+  const [floorX, axisX] = isLaunch ? [left + SIDE_PX, right - SIDE_PX] : [right - SIDE_PX, left + SIDE_PX]
+  const stationOf = (x: number) => frame.extent.fromM + (x - frame.leftPx) / frame.pxPerM
+  const groundY = (x: number) => frame.y(line.groundLevelM(stationOf(x)))
+  const floorY = frame.y(line.groundLevelM(pit.atM) - pit.floorDepthM)
+  const axisY = frame.y(line.axisLevelM(pit.atM))
+  const widthPx = right - left
+  const [floorAt, axisAt] = isLaunch ? (['left', 'right'] as const) : (['right', 'left'] as const)
+  const floorText = words('floor', { m: pit.floorDepthM })
+  const above = axisY - groundY(floorX)
+  const floorLines =
+    fittingLines({ at: floorAt, widthPx, texts: [floorText] }, above) ??
+    fittingLines({ at: floorAt, widthPx, texts: onTwoLines(floorText) }, above)
+  if (floorLines === null) return []
+  const top = groundY(floorX) + 16
+  const floor = arrowNodes('floor-dimension', floorX, [groundY(floorX), floorY], floorAt, floorLines, top)
+  const below = above - floorLines.length * LINE_PX
+  const axisLines = fittingLines(
+    { at: axisAt, widthPx, texts: [words('center', { m: line.axisDepthM(pit.atM) })] },
+    below,
+  )
+  if (axisLines === null) return floor
+  const face = isLaunch ? right : left
+  const axisTop = top + floorLines.length * LINE_PX + 4
+  return [
+    lineBetween('bore-line', [Math.min(face, axisX), axisY], [Math.max(face, axisX), axisY]),
+    ...floor,
+    ...arrowNodes('depth-dimension', axisX, [groundY(axisX), axisY], axisAt, axisLines, axisTop),
+  ]
+}
+
+/** Arrows with their figures down to floor and bore in the pits at both ends; those between have the bore in them. */
 export function depthArrows(facts: SectionFacts, frame: Frame): SvgNode {
-  const { line, plan } = facts
+  const pits = facts.plan.pits.filter((pit) => pit.serves !== 'middle')
   return group(
     'depths',
-    plan.pits.flatMap((pit) => {
-      const [fromM, toM] = pitSpanM(pit)
-      const left = frame.x(fromM)
-      const width = frame.x(toM) - left
-      if (width < NARROW_PIT_PX) return []
-      const ground = (share: number) => line.groundLevelM(fromM + (toM - fromM) * share)
-      const axisShare = pit.serves === 'launch' ? 0.7 : 0.3
-      const floorShare = 1 - axisShare
-      const at = line.axisLevelM(pit.atM)
-      const floor = line.groundLevelM(pit.atM) - pit.floorDepthM
-      const axisX = left + width * axisShare
-      const floorX = left + width * floorShare
-      return [
-        lineBetween(
-          'bore-line',
-          [pit.serves === 'reception' ? left : axisX, frame.y(at)],
-          [pit.serves === 'launch' ? left + width : axisX, frame.y(at)],
-        ),
-        dimensionArrow('depth-dimension', [axisX, frame.y(ground(axisShare))], [axisX, frame.y(at)]),
-        dimensionArrow('floor-dimension', [floorX, frame.y(ground(floorShare))], [floorX, frame.y(floor)]),
-      ]
-    }),
+    pits.flatMap((pit) => pitArrows(facts, frame, pit)),
   )
 }
 
 type EndNote = { readonly centrePx: number; readonly priority: number; readonly lines: readonly string[] }
 
-function endNotes(facts: SectionFacts, frame: Frame): readonly EndNote[] {
+/** Sizes of pits only where they push no end's words out: the table has them too. */
+function endNotes(facts: SectionFacts, frame: Frame, hasSizes: boolean): readonly EndNote[] {
   const { input, line, plan, say, words } = facts
   const pits = plan.pits.map((pit): EndNote => {
     const [fromM, toM] = pitSpanM(pit)
@@ -59,6 +111,7 @@ function endNotes(facts: SectionFacts, frame: Frame): readonly EndNote[] {
         pit.shored ? `${name}, ${words('shored')}` : name,
         words('center', { m: line.axisDepthM(pit.atM) }),
         words('floor', { m: pit.floorDepthM }),
+        ...(hasSizes ? [words('pitSize', { lengthM: pit.lengthM, widthM: pit.widthM })] : []),
       ],
     }
   })
@@ -80,15 +133,8 @@ function endNotes(facts: SectionFacts, frame: Frame): readonly EndNote[] {
 const widthOf = (note: EndNote): number =>
   Math.max(...note.lines.map((text, index) => textWidth(text, SMALL_PX) * (index === 0 ? BOLD : 1)))
 
-/** What each end is and how deep, under it; over it the least cover, where the section had no room for its figure. */
-export function endNoteRow(
-  facts: SectionFacts,
-  frame: Frame,
-  topPx: number,
-  cover: { readonly text: string; readonly x: number } | null,
-): Row {
-  const notes = endNotes(facts, frame)
-  const coverPx = cover === null ? 0 : LINE_PX
+function placedNotes(facts: SectionFacts, frame: Frame, hasSizes: boolean) {
+  const notes = endNotes(facts, frame, hasSizes)
   const items = notes.map(
     (note): LaneItem => ({
       centrePx: note.centrePx,
@@ -98,7 +144,19 @@ export function endNoteRow(
       slackPx: widthOf(note) / 2,
     }),
   )
-  const centres = placeInLane(items, { left: frame.leftPx, right: frame.wordsRightPx })
+  return { notes, centres: placeInLane(items, { left: frame.leftPx, right: frame.wordsRightPx }) }
+}
+
+/** What each end is and how deep, under it; over it the least cover, where the section had no room for its figure. */
+export function endNoteRow(
+  facts: SectionFacts,
+  frame: Frame,
+  topPx: number,
+  cover: { readonly text: string; readonly x: number } | null,
+): Row {
+  const coverPx = cover === null ? 0 : LINE_PX
+  const withSizes = placedNotes(facts, frame, true)
+  const { notes, centres } = withSizes.centres.includes(null) ? placedNotes(facts, frame, false) : withSizes
   const kept = notes.flatMap((note, index) => {
     const centre = centres[index]
     return centre === null || centre === undefined ? [] : [{ note, centre }]

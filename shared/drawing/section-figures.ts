@@ -42,7 +42,7 @@ function obstacles(facts: SectionFacts, frame: Frame, coverX: number): readonly 
       {
         ...body,
         top: frame.y(groundM - utility.depths.topM + around),
-        bottom: frame.y(groundM - utility.depths.bottomM - around),
+        bottom: frame.y(groundM - utility.depths.bottomM - around) + 5,
       },
     ]
   })

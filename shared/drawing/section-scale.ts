@@ -2,16 +2,18 @@ import type { UnitSystem } from '../quantities/shown-units.ts'
 import type { SectionFacts } from './section-facts.ts'
 import type { Extent } from './section-frame.ts'
 
-export type Sheet = 'letter' | 'a4'
+/** 'job': the drawing on a job sheet, as wide as an upright letter and A4 page both have room for, as high as it gets. */
+export type Sheet = 'letter' | 'a4' | 'job'
 /** Units of a drawing are CSS pixels: 96 to the inch, so that a sheet in mm prints to scale. */
 export const PX_PER_INCH = 96
 export const PX_PER_MM = PX_PER_INCH / 25.4
 const M_PER_INCH = 0.0254
 
-/** Landscape. */
+/** Landscape; of a job sheet the room for the drawing. */
 export const SHEET_MM: Readonly<Record<Sheet, { readonly width: number; readonly height: number }>> = {
   letter: { width: 279.4, height: 215.9 },
   a4: { width: 297, height: 210 },
+  job: { width: 182, height: 140 },
 }
 
 /** Scales an engineer's rule has: 1 to so many, and feet to an inch. */

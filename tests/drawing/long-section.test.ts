@@ -14,6 +14,8 @@ const SIZES = [
   { widthPx: 360, system: 'si', lang: 'es' },
   { sheet: 'letter' },
   { sheet: 'a4', system: 'si' },
+  { sheet: 'job' },
+  { sheet: 'job', system: 'si', lang: 'es' },
 ] as const
 const EVERY = ALL.flatMap(([name, document]) =>
   SIZES.map((size) => ({ name, document, size, about: JSON.stringify(size) })),
@@ -50,6 +52,20 @@ describe.each(EVERY)('$name $about', ({ document, size }) => {
   test('the cover dimension is as long as the cover', () => {
     const arrow = theOne(tree, 'cover-dimension').children[0]
     expect(numberOf(arrow, 'y2') - numberOf(arrow, 'y1')).toBeCloseTo(plan.bore.coverM * scale.down, 1)
+  })
+
+  test('every depth arrow in a pit has its figure beside it, inside the pit', () => {
+    const depths = theOne(tree, 'depths')
+    const arrows = ['floor-dimension', 'depth-dimension'].flatMap((name) => withClass(depths, name))
+    const words = wordsOf(depths).map((each) => each.text)
+    const figures = words.filter((text) => /\d/.test(text))
+    expect(figures).toHaveLength(arrows.length)
+    for (const arrow of arrows) {
+      const body = arrow.children[0]
+      const saidM = (numberOf(body, 'y2') - numberOf(body, 'y1')) / scale.down
+      const near = plan.pits.some((pit) => Math.abs(pit.floorDepthM - saidM) < 0.5)
+      expect(near).toBe(true)
+    }
   })
 
   test('the cover is said in words', () => {
@@ -232,7 +248,7 @@ describe('scale', () => {
 describe('the table behind it', () => {
   test('holds what is drawn, in the order the tool meets it', () => {
     const { table, plan } = drawn(demoDocument('firm-clay-service'))
-    expect(table.rows[0]).toMatchObject({ what: 'launch pit', station: '0 in', depthToCenter: '4 ft' })
+    expect(table.rows[0]).toMatchObject({ what: 'launch pit', station: '0 ft', depthToCenter: '4 ft' })
     expect(table.rows.find((row) => row.what === 'gas')).toEqual({
       what: 'gas',
       station: '20 ft',
