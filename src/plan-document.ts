@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto'
+import { canonicalJson } from '../shared/contracts/canonical-json.ts'
 import { parseCrossing } from '../shared/contracts/crossing.ts'
 import { ENGINE_VERSION, TABLES_VERSION } from '../shared/core/engine-version.ts'
 import { done, type Outcome } from '../shared/core/outcome.ts'
 import type { Plan } from '../shared/core/plan/plan.ts'
 import { planCrossing } from '../shared/core/plan/plan-crossing.ts'
-import { canonicalJson } from './canonical-json.ts'
 
 /** The result as it leaves the program: `plan --json` and POST /api/plans give the same document. */
 export type PlanDocument = {

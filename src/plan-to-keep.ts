@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto'
+import { canonicalJson } from '../shared/contracts/canonical-json.ts'
 import { parseCrossing } from '../shared/contracts/crossing.ts'
 import { ENGINE_VERSION } from '../shared/core/engine-version.ts'
 import { done, type Outcome } from '../shared/core/outcome.ts'
-import { canonicalJson } from './canonical-json.ts'
 import { planDocument } from './plan-document.ts'
 import type { Made } from './store/noun.ts'
 

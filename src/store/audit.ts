@@ -1,4 +1,4 @@
-import { canonicalJson } from '../canonical-json.ts'
+import { canonicalJson } from '../../shared/contracts/canonical-json.ts'
 import { type BrokenLine, CHAIN_START, type ChainEnd, followChain, isBroken } from './chain.ts'
 import { tableOf } from './changes.ts'
 import type { Database } from './database.ts'

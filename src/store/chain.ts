@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { canonicalJson } from '../canonical-json.ts'
+import { canonicalJson } from '../../shared/contracts/canonical-json.ts'
 import type { RevisionRow } from './tables.ts'
 
 /** What the first line of a history follows. */

@@ -1,5 +1,5 @@
 import type { Transaction } from 'kysely'
-import { canonicalJson } from '../canonical-json.ts'
+import { canonicalJson } from '../../shared/contracts/canonical-json.ts'
 import type { Act, Changed, Entry, Expected, Noun, Stored } from './noun.ts'
 import { recordRevision, revisionByKey } from './revisions.ts'
 import { revisionFrom, STORED, savedColumns, storedFrom } from './rows.ts'
