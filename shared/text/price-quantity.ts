@@ -1,7 +1,7 @@
 import type { PriceLine } from '../core/plan/plan.ts'
 import { formatQuantity } from '../quantities/format-quantity.ts'
 import type { Say } from './language.ts'
-import { planWord } from './plan-words.ts'
+import { knowsWord, planWord } from './plan-words.ts'
 import { saidQuantity } from './say-quantity.ts'
 
 const LITRES_PER_M3 = 1000
@@ -19,3 +19,7 @@ export function priceQuantity({ quantity, unit }: Pick<PriceLine, 'quantity' | '
   if (unit === 'each') return `${saidQuantity(quantity, 'count', say)} ${word}`
   return `${Math.round(quantity * 100)} % ${word}`
 }
+
+/** The book of rates by its name: ours in the reader's language, the user's as they wrote it. */
+export const priceBookName = (book: string, say: Say): string =>
+  knowsWord('priceBook', book) ? planWord('priceBook', book, say) : book

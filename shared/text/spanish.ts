@@ -4,7 +4,10 @@ import { ES_CAUTIONS } from './es-cautions.ts'
 import { ES_CHECKLIST } from './es-checklist.ts'
 import { ES_ISSUE_PARTS, ES_ISSUES, ES_QUESTIONS } from './es-issues.ts'
 import { ES_PATH } from './es-path.ts'
+import { ES_RELATION_FORMULAS, ES_RELATION_REMARKS, ES_RELATION_TITLES } from './es-relation-titles.ts'
+import { ES_RELATION_QUANTITIES } from './es-relation-words.ts'
 import { ES_RELEASE, ES_STATUS, ES_STATUS_MEANING } from './es-release.ts'
+import { ES_SOURCES } from './es-source-words.ts'
 import { ES_VERDICT } from './es-verdict.ts'
 import { ES_WORDS } from './es-words.ts'
 import { learnSpanish } from './learned-languages.ts'
@@ -20,7 +23,12 @@ export const SPANISH = {
   issues: ES_ISSUES,
   path: ES_PATH,
   questions: ES_QUESTIONS,
+  relationFormulas: ES_RELATION_FORMULAS,
+  relationQuantities: ES_RELATION_QUANTITIES,
+  relationRemarks: ES_RELATION_REMARKS,
+  relationTitles: ES_RELATION_TITLES,
   release: ES_RELEASE,
+  sources: ES_SOURCES,
   status: ES_STATUS,
   statusMeaning: ES_STATUS_MEANING,
   verdict: ES_VERDICT,

@@ -37,6 +37,6 @@ export function planText(
   })
   const checks = plan.checklist.map((item) => `  [ ] ${checklistSentence(item, say)}\n`).join('')
   const cautions = plan.cautions.map((caution) => `  - ${cautionSentence(caution, say)}\n`).join('')
-  const working = options.working ? `\n${words.working}\n${workingsText(plan.workings)}` : ''
+  const working = options.working ? `\n${words.working}\n${workingsText(plan.workings, say)}` : ''
   return `${head}\n${words.cautions}\n${cautions}${parts.join('')}${echoes.length === 0 ? '' : `\n${words.depths}\n${echoes.join('')}`}\n${words.checklist}\n${checks}${working}\n${words.neverReady}\n`
 }

@@ -1,5 +1,7 @@
 import type { InputField, OutputField } from '../../shared/core/relation.ts'
 import { propertyName } from '../../shared/core/relation.ts'
+import { choiceWord, quantityWords } from '../../shared/text/relation-words.ts'
+import { say } from '../state/unit-choice.ts'
 import { shown, shownNumber } from './shown.ts'
 import { valuesByTail } from './value-by-tail.ts'
 
@@ -11,14 +13,15 @@ export type NamedValue = { readonly name: string; readonly words: string; readon
 export function shownValue(value: unknown, field: InputField | OutputField): string {
   if (typeof value === 'number') return 'kind' in field ? shown(value, field.kind) : shownNumber(value)
   if (Array.isArray(value)) return value.map((each) => shownValue(each, field)).join(', ')
-  return typeof value === 'string' ? value : ''
+  if (typeof value !== 'string') return ''
+  return 'choices' in field ? choiceWord(value, say.value) : value
 }
 
 const declaredValues = (fields: Fields, values: Values): readonly NamedValue[] =>
   Object.entries(fields)
     .map(([key, field]) => ({
       name: key,
-      words: field.words,
+      words: quantityWords(field.words, say.value.lang),
       value: shownValue(values[propertyName(key, field)], field),
     }))
     .filter(({ value }) => value !== '')

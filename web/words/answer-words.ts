@@ -159,18 +159,7 @@ export const EN_ANSWERS = {
     outputs: 'Gives',
     sources: 'Sources',
     checks: 'Printed checks',
-    outside: (name: string, value: string, low: string | null, high: string | null) =>
-      `${name} is ${value}; the formula was published for ${low ?? 'anything'} to ${high ?? 'anything'}.`,
     open: 'In the list of workings:',
-    abouts: {
-      shot: 'shot',
-      ground: 'ground',
-      line: 'line',
-      pipe: 'pipe',
-      'pit at launch': 'launch pit',
-      'pit at reception': '{receiving|reception} pit',
-      'pit at middle': 'middle pit',
-    },
   },
   made: {
     cover:

@@ -159,18 +159,7 @@ export const ES_ANSWERS: typeof EN_ANSWERS = {
     outputs: 'Resulta',
     sources: 'Fuentes',
     checks: 'Valores impresos',
-    outside: (name, value, low, high) =>
-      `${name} es ${value}; la fórmula se publicó de ${low ?? 'cualquier valor'} a ${high ?? 'cualquier valor'}.`,
     open: 'En la lista de cálculos:',
-    abouts: {
-      shot: 'tiro',
-      ground: 'suelo',
-      line: 'línea',
-      pipe: 'tubo',
-      'pit at launch': 'pozo de lanzamiento',
-      'pit at reception': 'pozo de recepción',
-      'pit at middle': 'pozo intermedio',
-    },
   },
   made: {
     cover:

@@ -29,7 +29,7 @@ export const ES_SHELL: typeof EN_SHELL = {
   si: 'SI',
   notFound: 'No hay ninguna página en esta dirección.',
   caution:
-    'Underlane planea; no autoriza. Deciden la ley local, el centro de llamada única, los dueños de las otras líneas, la persona competente en la obra y los ingenieros con cédula.',
+    'Underlane planea; no autoriza. Deciden la ley local, el centro de notificación, los dueños de las otras líneas, la persona competente en la obra y los ingenieros con cédula.',
   engine: 'cifras',
   loading: 'Un momento …',
 }
@@ -55,7 +55,6 @@ export const ES_WORKINGS: typeof EN_WORKINGS = {
   columns: ['caso', 'valor de', 'impreso', 'nuestro', 'difiere', 'puede diferir', 'veredicto'],
   backTo: (figure) => `Volver a la cifra: ${figure}`,
   back: 'Volver al cruce',
-  inEnglish: 'Las fórmulas están en inglés.',
   failed: 'No se pudieron traer los valores impresos.',
   met: 'se cumple',
   notMet: 'no se cumple',

@@ -48,7 +48,6 @@ export const EN_WORKINGS = {
   columns: ['case', 'value of', 'printed', 'ours', 'differs by', 'may differ by', 'verdict'],
   backTo: (figure: string) => `Back to the figure: ${figure}`,
   back: 'Back to the crossing',
-  inEnglish: 'The formulas are in English.',
   failed: 'The printed values could not be fetched.',
   met: 'met',
   notMet: 'not met',

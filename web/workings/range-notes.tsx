@@ -1,8 +1,7 @@
 import type { AnyRelation } from '../../shared/core/relation.ts'
-import { propertyName } from '../../shared/core/relation.ts'
 import type { RangeNote } from '../../shared/core/trace.ts'
-import { shownValue } from '../fields/relation-values.ts'
-import { ANSWERS } from '../words/answer-words.ts'
+import { rangeNoteSentence } from '../../shared/text/range-note.ts'
+import { say } from '../state/unit-choice.ts'
 
 type Props = { readonly relation: AnyRelation; readonly notes: readonly RangeNote[] }
 
@@ -10,19 +9,11 @@ type Props = { readonly relation: AnyRelation; readonly notes: readonly RangeNot
 export function RangeNotes({ relation, notes }: Props) {
   return (
     <>
-      {notes.map((note) => {
-        const found = Object.entries(relation.inputs).find(
-          ([key, field]) => propertyName(key, field) === note.input,
-        )
-        if (found === undefined) return null
-        const [, field] = found
-        const text = (value: number | null) => (value === null ? null : shownValue(value, field))
-        return (
-          <p key={note.input} class="range-note">
-            {ANSWERS.working.outside(field.words, text(note.value) ?? '', text(note.min), text(note.max))}
-          </p>
-        )
-      })}
+      {notes.map((note) => (
+        <p key={note.input} class="range-note">
+          {rangeNoteSentence(relation, note, say.value)}
+        </p>
+      ))}
     </>
   )
 }

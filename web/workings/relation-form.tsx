@@ -2,10 +2,12 @@ import { useState } from 'preact/hooks'
 import { evaluateRelation } from '../../shared/contracts/relation-request.ts'
 import type { Issue } from '../../shared/core/outcome.ts'
 import type { AnyRelation, InputField } from '../../shared/core/relation.ts'
+import { choiceWord, quantityWords } from '../../shared/text/relation-words.ts'
 import { describedBy, FieldFrame } from '../fields/field-frame.tsx'
 import { issuesAt } from '../fields/field-place.ts'
 import { IssueNotes } from '../fields/issue-notes.tsx'
 import { namedValues, shownValue } from '../fields/relation-values.ts'
+import { say } from '../state/unit-choice.ts'
 import { WORKINGS } from '../words/workings-words.ts'
 import { tablesOf } from './checks.tsx'
 import { RangeNotes } from './range-notes.tsx'
@@ -34,7 +36,7 @@ function RelationInput({ relation, name, field, text, issues, onType }: InputPro
   return (
     <FieldFrame
       id={id}
-      label={`${name}: ${field.words}`}
+      label={`${name}: ${quantityWords(field.words, say.value.lang)}`}
       hint={hintOf(field)}
       issues={issues}
       onTake={onType}
@@ -49,7 +51,7 @@ function RelationInput({ relation, name, field, text, issues, onType }: InputPro
           <option value="" />
           {field.choices.map((each) => (
             <option key={each} value={each}>
-              {each}
+              {choiceWord(each, say.value)}
             </option>
           ))}
         </select>

@@ -1,6 +1,7 @@
 import { SOURCES, type SourceKey } from '../../shared/sources.ts'
 import { planWord } from '../../shared/text/plan-words.ts'
 import { say } from '../state/unit-choice.ts'
+import { Citation } from './citation.tsx'
 
 export function SourceList({
   heading,
@@ -14,10 +15,10 @@ export function SourceList({
       <p class="sources-heading">{heading}</p>
       <ul>
         {sources.map((key) => {
-          const { citation, standing, use } = SOURCES[key]
+          const { standing, use } = SOURCES[key]
           return (
             <li key={key}>
-              <span lang="en">{citation}</span>.{' '}
+              <Citation source={key} />.{' '}
               <span class="standing">{planWord('standing', standing, say.value)}</span>{' '}
               <span class="fine" lang="en">
                 {use}

@@ -1,8 +1,9 @@
 import { useEffect, useState } from 'preact/hooks'
 import { CATALOGUE } from '../../shared/core/catalogue.ts'
 import type { AnyRelation } from '../../shared/core/relation.ts'
+import { relationFormula, relationRemarks, relationTitle } from '../../shared/text/relation-words.ts'
 import { showWorking, workingLeft } from '../crossings/answers/working-shown.ts'
-import { language } from '../state/language-choice.ts'
+import { say } from '../state/unit-choice.ts'
 import { WORKINGS } from '../words/workings-words.ts'
 import { RelationChecks, RunSummary, useChecks } from './checks.tsx'
 import { RelationForm } from './relation-form.tsx'
@@ -29,17 +30,15 @@ function RelationCard({ relation, isAsked }: { readonly relation: AnyRelation; r
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >
       <summary>
-        <span lang="en">{relation.title}</span> <code>{relation.id}</code>
+        <span>{relationTitle(relation, say.value.lang)}</span> <code>{relation.id}</code>
       </summary>
       {isOpen && (
         <>
           {isAsked && <BackToFigure />}
-          <p class="formula" lang="en">
-            {relation.formula}
-          </p>
+          <p class="formula">{relationFormula(relation.id, relation.formula, say.value.lang)}</p>
           {relation.remarks && (
             <p>
-              {WORKINGS.remarks}: <span lang="en">{relation.remarks}</span>
+              {WORKINGS.remarks}: {relationRemarks(relation.id, relation.remarks, say.value.lang)}
             </p>
           )}
           <h2>{WORKINGS.try}</h2>
@@ -57,7 +56,11 @@ const matches = (relation: AnyRelation, words: string): boolean =>
   words
     .toLowerCase()
     .split(/\s+/)
-    .every((word) => `${relation.id} ${relation.title} ${relation.formula}`.toLowerCase().includes(word))
+    .every((word) =>
+      `${relation.id} ${relation.title} ${relationTitle(relation, say.value.lang)} ${relation.formula}`
+        .toLowerCase()
+        .includes(word),
+    )
 
 /** Every formula, each with a form to try it and what it is held against. */
 export function WorkingsPage() {
@@ -71,9 +74,7 @@ export function WorkingsPage() {
   return (
     <main class="workings">
       <h1>{WORKINGS.heading}</h1>
-      <p>
-        {WORKINGS.intro} {language.value !== 'en' && WORKINGS.inEnglish}
-      </p>
+      <p>{WORKINGS.intro}</p>
       <div class="workings-tools">
         <div class="field">
           <label for="find-relation">{WORKINGS.find}</label>

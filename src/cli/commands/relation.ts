@@ -4,6 +4,10 @@ import { KINDS } from '../../../shared/core/kinds.ts'
 import { type AnyRelation, type OutputField, propertyName } from '../../../shared/core/relation.ts'
 import { formatQuantity } from '../../../shared/quantities/format-quantity.ts'
 import { SOURCES } from '../../../shared/sources.ts'
+import type { Language, Say } from '../../../shared/text/language.ts'
+import { planWord } from '../../../shared/text/plan-words.ts'
+import { rangeNoteSentence } from '../../../shared/text/range-note.ts'
+import { relationFormula, relationTitle, sourceWords } from '../../../shared/text/relation-words.ts'
 import { answerRelation, type RelationAnswer, relationList, unknownRelation } from '../../relation-answer.ts'
 import { answerRefusal, columns, printJson } from '../answer.ts'
 import { EXIT } from '../exit-codes.ts'
@@ -28,7 +32,10 @@ function valueRow(name: string, value: unknown, field: OutputField | undefined):
   return [name, si, unit === '1' ? '' : inUsUnits]
 }
 
-function answerText(relation: AnyRelation, answer: RelationAnswer): string {
+const DEFAULT_MARK = { en: '(default)', es: '(valor usual)' } as const
+
+function answerText(relation: AnyRelation, answer: RelationAnswer, lang: Language): string {
+  const say: Say = { lang, system: 'us' }
   const outputs = Object.entries(relation.outputs).map(([key, field]) => {
     const name = propertyName(key, field)
     return valueRow(name, answer.outputs[name], field)
@@ -38,13 +45,16 @@ function answerText(relation: AnyRelation, answer: RelationAnswer): string {
     const value = answer.inputs[name]
     const given =
       'kind' in field || 'choices' in field ? valueRow(name, value, field) : [name, valueText(value), '']
-    return value === undefined ? [] : [[...given, answer.defaulted.includes(key) ? '(default)' : '']]
+    return value === undefined ? [] : [[...given, answer.defaulted.includes(key) ? DEFAULT_MARK[lang] : '']]
   })
-  const notes = answer.notes.map((note) => `${JSON.stringify(note)}\n`).join('')
+  const notes = answer.notes.map((note) => `${rangeNoteSentence(relation, note, say)}\n`).join('')
   const sources = relation.sources
-    .map((key) => `  ${SOURCES[key].citation} (${SOURCES[key].standing})\n`)
+    .map((key) => {
+      const { citation, standing } = SOURCES[key]
+      return `  ${sourceWords(key, citation, lang).text} (${planWord('standing', standing, say)})\n`
+    })
     .join('')
-  return `${relation.title}\n${relation.formula}\n\n${columns(outputs)}\n${columns(inputs)}\n${notes}${sources}`
+  return `${relationTitle(relation, lang)}\n${relationFormula(relation.id, relation.formula, lang)}\n\n${columns(outputs)}\n${columns(inputs)}\n${notes}${sources}`
 }
 
 /** `relation [ID] [name=value …]`: the formulas, listed or evaluated. */
@@ -60,7 +70,7 @@ export function addRelation(program: Command, io: Io, end: End): void {
       const json = options.json === true
       if (id === undefined) {
         if (json) printJson(io, relationList())
-        else io.out(columns(CATALOGUE.map((each) => [each.id, each.title])))
+        else io.out(columns(CATALOGUE.map((each) => [each.id, relationTitle(each, options.lang)])))
         return end(EXIT.done)
       }
       const relation = findRelation(id)
@@ -72,7 +82,7 @@ export function addRelation(program: Command, io: Io, end: End): void {
       const outcome = answerRelation(id, inputs.map(pairOf))
       if (!outcome.ok) return end(answerRefusal(io, outcome.issues, { json, language: options.lang }))
       if (json) printJson(io, outcome.value)
-      else io.out(answerText(relation, outcome.value))
+      else io.out(answerText(relation, outcome.value, options.lang))
       end(EXIT.done)
     })
 }

@@ -1,9 +1,9 @@
 import type { Plan } from '../../../shared/core/plan/plan.ts'
-import { SOURCES } from '../../../shared/sources.ts'
 import { assumedValue, assumptionName } from '../../../shared/text/assumption-words.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
+import { Citation } from '../../workings/citation.tsx'
 import { FoldedPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 
@@ -21,9 +21,7 @@ export function AssumptionsPanel({ plan }: { readonly plan: Plan }) {
             assumptionName(assumption.name, say.value),
             assumedValue(assumption, say.value),
             planWord('standing', assumption.standing, say.value),
-            <span key="source" lang="en">
-              {SOURCES[assumption.source].citation}
-            </span>,
+            <Citation key="source" source={assumption.source} />,
           ],
         }))}
       />

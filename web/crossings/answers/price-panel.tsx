@@ -1,7 +1,7 @@
 import type { Plan, PricePart } from '../../../shared/core/plan/plan.ts'
 import { formatMoney } from '../../../shared/quantities/format-money.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
-import { priceQuantity } from '../../../shared/text/price-quantity.ts'
+import { priceBookName, priceQuantity } from '../../../shared/text/price-quantity.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
 import { Panel } from '../form/panel.tsx'
@@ -25,7 +25,7 @@ function Priced({ price }: { readonly price: PricePart }) {
         )}
       </div>
       <p class="fine">
-        {price.book}. {price.invented && W.invented}
+        {priceBookName(price.book, say.value)}. {price.invented && W.invented}
       </p>
       <DataTable
         isShort

@@ -1,10 +1,10 @@
 import type { Plan } from '../../../shared/core/plan/plan.ts'
-import { SOURCES } from '../../../shared/sources.ts'
 import { cautionSentence } from '../../../shared/text/caution-sentences.ts'
 import { checklistSentence, checklistWhen } from '../../../shared/text/checklist-sentences.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
+import { Citation } from '../../workings/citation.tsx'
 import { FoldedPanel, Panel } from '../form/panel.tsx'
 import { StatusMark } from './status-mark.tsx'
 
@@ -21,8 +21,8 @@ export function CautionsPanel({ plan }: Props) {
             <div>
               <span class="kind">{planWord('severity', caution.severity, say.value)}</span>
               <p>{cautionSentence(caution, say.value)}</p>
-              <p class="fine" lang="en">
-                {SOURCES[caution.source].citation}
+              <p class="fine">
+                <Citation source={caution.source} />
               </p>
             </div>
           </li>

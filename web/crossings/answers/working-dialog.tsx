@@ -3,6 +3,12 @@ import { findRelation } from '../../../shared/core/catalogue.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import type { Working } from '../../../shared/core/trace.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
+import {
+  aboutWords,
+  relationFormula,
+  relationRemarks,
+  relationTitle,
+} from '../../../shared/text/relation-words.ts'
 import { namedValues } from '../../fields/relation-values.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
@@ -24,13 +30,6 @@ function workingsOf(plan: Plan, of: WorkingOf): readonly Working[] {
     ),
   )
 }
-
-/** 'shot 1, ground 2' in the reader's words. */
-const aboutWords = (about: string): string =>
-  Object.entries(W.abouts).reduce(
-    (said, [code, words]) => said.replace(new RegExp(`\\b${code}\\b`), words),
-    about,
-  )
 
 function Parts({ heading, parts }: { readonly heading: string; readonly parts: readonly MadeOf[] }) {
   return (
@@ -60,16 +59,14 @@ function OneWorking({ working, isOpen, onLeave }: WorkingProps) {
   return (
     <details class="working" open={isOpen}>
       <summary>
-        <span lang="en">{relation.title}</span>
-        {working.about !== '' && <span class="fine"> {aboutWords(working.about)}</span>}
+        <span>{relationTitle(relation, say.value.lang)}</span>
+        {working.about !== '' && <span class="fine"> {aboutWords(working.about, say.value)}</span>}
       </summary>
-      <p class="formula" lang="en">
-        {relation.formula}
-      </p>
+      <p class="formula">{relationFormula(relation.id, relation.formula, say.value.lang)}</p>
       <ValueTable heading={W.inputs} values={namedValues(relation.inputs, working.inputs)} />
       <ValueTable heading={W.outputs} values={namedValues(relation.outputs, working.outputs)} />
       <RangeNotes relation={relation} notes={working.notes} />
-      {relation.remarks && <p lang="en">{relation.remarks}</p>}
+      {relation.remarks && <p>{relationRemarks(relation.id, relation.remarks, say.value.lang)}</p>}
       <SourceList heading={W.sources} sources={working.sources} />
       <p class="sources-heading">{W.checks}</p>
       <RelationChecks relation={relation} />
