@@ -24,8 +24,7 @@ const quantities = [...new Set(fields.map((field) => field.words))]
 const choices = [...new Set(fields.flatMap((field) => ('choices' in field ? field.choices : [])))]
 
 /** Names of single authors and letters of classes; the same in every language. */
-const NAMES =
-  /^(?:[ABC]|colebrook|serghides|haaland|churchill|wolff|peck|meyerhof|hara|pe\d{4})$/
+const NAMES = /^(?:[ABC]|colebrook|serghides|haaland|churchill|wolff|peck|meyerhof|hara|pe\d{4})$/
 /** A formula with no word of English in it reads the same in Spanish. */
 const WORDY = /[a-z]{5,}|\bif\b|\belse\b|\btop\b/
 const SYMBOLS_ONLY = /\b(?:log10|acos|asin|atan|tanh|erfc?)\b/g
