@@ -58,6 +58,21 @@ export const ES_RELATION_TITLES: Readonly<Record<string, string>> = {
   'pull-in-limit': 'Límite de jalón de un tubo de polietileno',
   'pull-stress-load': 'Carga de un tubo con un esfuerzo dado',
   'thermal-length-change': 'Cambio de longitud con la temperatura',
+  'air-loss-harris': 'Pérdida de presión en un tubo de aire, fórmula de Harris',
+  'component-loss': 'Pérdida de presión en una aceitera, un separador o una válvula',
+  'compressor-fuel': 'Diésel que quema un compresor portátil',
+  'compressor-power': 'Potencia que pide un compresor',
+  'condensate-rate': 'Agua que suelta el aire comprimido',
+  'coupling-loss': 'Pérdida en un acople angosto de manguera',
+  'engine-power': 'Potencia del motor según la altitud',
+  'hose-parting': 'Empuje y energía guardada de una manguera que se suelta',
+  'saturated-vapour': 'Vapor de agua en aire saturado',
+  'valve-flow': 'Aire por una válvula de Cv conocido',
+  'earliest-start': 'Primer inicio posible tras avisar',
+  'noise-duration': 'Horas al día que se permite un ruido',
+  'noise-dose': 'Ruido del día como parte de lo permitido',
+  'hose-thrust': 'Empuje de una manguera que se zafa',
+  'burning-line-distance': 'Distancia a una línea de gas que arde',
 }
 
 /** Lo que hay que saber antes de confiar en ellas. */
@@ -102,6 +117,23 @@ export const ES_RELATION_REMARKS: Readonly<Record<string, string>> = {
   'pull-in-limit': 'A 73 °F. La carga de un tubo de gas la limita un eslabón débil de esa capacidad o menos.',
   'thermal-length-change':
     'Las fuentes para polietileno van de 8e-5 a 1.2e-4 por °F. El tubo jalado también se encoge durante la noche.',
+  'air-loss-harris':
+    'Da una cuarta parte más que las tablas medidas. Está aquí porque muchos talleres todavía calculan con ella.',
+  'condensate-rate':
+    'Un portátil sin posenfriador la manda toda por la manguera; un separador saca lo que cae antes de él.',
+  'engine-power':
+    'Un turbo conserva la potencia hasta la altitud para la que está hecho; está en la placa del motor.',
+  'hose-parting':
+    'Lo que detiene el latigazo es un cable en cada unión y un corte automático donde la manguera pasa de 1/2 in por dentro.',
+  'earliest-start':
+    'Ayuda para planear, no consejo legal: nada se calcula con un renglón revisado más de doce meses antes del aviso, y siempre manda el boleto impreso.',
+  'noise-duration':
+    'En el oído del operador, medido: no hay un nivel público para el topo. Por encima de 115 dBA no se permite ningún tiempo; los picos no pasan de 140 dB. La tabla impresa redondea.',
+  'noise-dose': 'Los picos no pasan de 140 dB, y nadie pasa de 115 dBA por corto que sea.',
+  'hose-thrust':
+    'En reposo. El tirón de una manguera que se suelta, y el latigazo de su punta, son mayores: la capacidad de un cable la da quien lo hace.',
+  'burning-line-distance':
+    'Para gas, no para líquidos ni para una explosión. En el sitio deciden los bomberos y el dueño.',
 }
 
 /** Las fórmulas que llevan palabras; las demás son las mismas en cualquier idioma. */
@@ -134,4 +166,11 @@ export const ES_RELATION_FORMULAS: Readonly<Record<string, string>> = {
   'pipe-size': 'según la tabla de su norma',
   'pull-in-limit': 'F = 0.40·f(t)·fluencia·π·D²·(1/DR − 1/DR²)',
   'pull-stress-load': 'F = esfuerzo·π·D²·(1/DR − 1/DR²)',
+  'compressor-fuel': 'q = P_isentrópica/η·c·[i + (1 − i)·x]',
+  'engine-power': 'P = P_r·[1 − 0.03·(z − 500 ft)/1000 ft] sin turbo',
+  'earliest-start':
+    'día del aviso = 0; cuatro maneras de contar: días completos, enésimo día, horas desde la siguiente apertura, horas de reloj',
+  'noise-duration': 'OSHA T = 8 h / 2^((L − 90)/5); NIOSH T = 8 h / 2^((L − 85)/3)',
+  'noise-dose': 'F = Σ C/T, T según la fórmula de la regla',
+  'burning-line-distance': 'x ft = 2.28·D in·√(p psig); se toma el mayor entre x y 330 ft',
 }

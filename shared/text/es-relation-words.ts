@@ -1,5 +1,8 @@
+import { ES_SITE_QUANTITIES } from './es-relation-words-site.ts'
+
 /** Lo que entra y sale de las fórmulas, por sus palabras en inglés. */
 export const ES_RELATION_QUANTITIES: Readonly<Record<string, string>> = {
+  ...ES_SITE_QUANTITIES,
   'altitude of the site': 'altitud del sitio',
   'air temperature': 'temperatura del aire',
   'density over that at sea level and 20 °C': 'densidad entre la del nivel del mar a 20 °C',

@@ -43,4 +43,6 @@ export const ES_SOURCES: Readonly<Record<string, string>> = {
     'La fórmula del prismoide V = h/6·(A1 + 4·Am + A2), exacta para un pozo con taludes planos',
   ClearanceSum:
     'Separación de una perforación como suma: norma + radio del topo + deriva + error al descubrir + error del trazo; según Minn. Stat. 216D.05 («known limit of control») y 49 CFR 192.325 (12 in)',
+  EngineDerateRule:
+    'Texto de ingeniería agrícola: 3 % de la potencia por cada 1000 ft sobre 500 ft sin turbo, nada con turbo hasta su altitud nominal',
 }

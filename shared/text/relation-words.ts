@@ -36,11 +36,16 @@ export const relationRemarks = (
 export const quantityWords = (words: string, lang: Language): string =>
   known(QUANTITIES[lang], words) ?? words
 
+/** Grades of polyethylene, and the rules known by their letters. */
+const UPPER_CASE = /^(?:pe\d{4}|osha|niosh)$/
+const PLACE = /^[A-Z]{2}-[A-Z]{2}$/
+
 /** One of the choices of an input or output: 'stalls', 'copper-b88'. Names of authors stand as they are. */
 export function choiceWord(code: string, say: Say): string {
   if (knowsWord('choice', code)) return planWord('choice', code, say)
   if (knowsWord('pipeSystem', code)) return planWord('pipeSystem', code, say)
-  if (/^pe\d{4}$/.test(code)) return code.toUpperCase()
+  if (UPPER_CASE.test(code)) return code.toUpperCase()
+  if (PLACE.test(code)) return code
   return asSentence(plainCode(code))
 }
 
