@@ -73,6 +73,15 @@ export const ES_RELATION_TITLES: Readonly<Record<string, string>> = {
   'noise-dose': 'Ruido del día como parte de lo permitido',
   'hose-thrust': 'Empuje de una manguera que se zafa',
   'burning-line-distance': 'Distancia a una línea de gas que arde',
+  'archard-wear': 'Desgaste de un par que desliza (Archard)',
+  'equivalent-quartz': 'Cuarzo equivalente',
+  'ring-gap-wear': 'Desgaste de un anillo abierto según su separación',
+  'degradation-forecast': 'Uso que le queda a una pieza hasta su límite',
+  'drift-to-limit': 'Cuándo una lectura que cambia llega a una raya',
+  'weibull-fit': 'Ley de vidas según fallas y lo que sigue trabajando (Weibull)',
+  'weibull-scale': 'Escala de una ley de vidas con la forma dada',
+  'age-replacement': 'Edad para cambiar una pieza que todavía sirve',
+  'repair-trend': 'Si las reparaciones vienen más seguido (ley de potencia)',
 }
 
 /** Lo que hay que saber antes de confiar en ellas. */
@@ -134,6 +143,11 @@ export const ES_RELATION_REMARKS: Readonly<Record<string, string>> = {
     'En reposo. El tirón de una manguera que se suelta, y el latigazo de su punta, son mayores: la capacidad de un cable la da quien lo hace.',
   'burning-line-distance':
     'Para gas, no para líquidos ni para una explosión. En el sitio deciden los bomberos y el dueño.',
+  'archard-wear':
+    'Un coeficiente acierta, cuando mucho, en el orden de magnitud; mandan las lecturas de su propio topo.',
+  'degradation-forecast':
+    'Una flota simulada, no una publicación, dice que la banda de uno en diez a nueve en diez cubre de 78 a 90 % con 0 a 6 lecturas.',
+  'weibull-fit': 'Con menos de unas cinco fallas no hay que confiar en la forma: dé una y use weibull-scale.',
 }
 
 /** Las fórmulas que llevan palabras; las demás son las mismas en cualquier idioma. */
@@ -173,4 +187,10 @@ export const ES_RELATION_FORMULAS: Readonly<Record<string, string>> = {
   'noise-duration': 'OSHA T = 8 h / 2^((L − 90)/5); NIOSH T = 8 h / 2^((L − 85)/3)',
   'noise-dose': 'F = Σ C/T, T según la fórmula de la regla',
   'burning-line-distance': 'x ft = 2.28·D in·√(p psig); se toma el mayor entre x y 330 ft',
+  'archard-wear': 'V = K F s / H, o V = K F s / (3 H)',
+  'equivalent-quartz': 'EQC = Σ parte × factor(dureza de Mohs)',
+  'drift-to-limit': '(y₀ − a − b x)² = t² s² (k + (x − x̄)²/S_xx), k = 1/n (media) o 1 + 1/n (una lectura)',
+  'weibull-fit': 'Σt^β ln t/Σt^β − 1/β − media(ln t_fallas) = 0; η = (Σt^β/r)^(1/β)',
+  'age-replacement':
+    'mínimo en t de (c_p R + c_f (1 − R))/∫₀ᵗ R; a la mejor edad, tasa de falla × (c_f − c_p) = costo por uso',
 }

@@ -1,4 +1,4 @@
-/** Lo que entra y sale de las fórmulas del aire que falta, del aviso y del ruido, por sus palabras en inglés. */
+/** Lo que entra y sale de las fórmulas del equipo de aire, del aviso, del ruido y del desgaste, por sus palabras en inglés. */
 export const ES_SITE_QUANTITIES: Readonly<Record<string, string>> = {
   'pressure lost, by Harris': 'presión que se pierde, según Harris',
   'sonic conductance C': 'conductancia sónica C',
@@ -67,4 +67,59 @@ export const ES_SITE_QUANTITIES: Readonly<Record<string, string>> = {
   'its gauge pressure': 'su presión manométrica',
   'by the formula alone': 'solo con la fórmula',
   'keep everyone at least this far, all around': 'mantenga a todos por lo menos a esta distancia, alrededor',
+  'wear coefficient K, of the form it was published with':
+    'coeficiente de desgaste K, de la forma con que se publicó',
+  'load pressing the two together': 'carga que aprieta a los dos',
+  'distance slid': 'distancia deslizada',
+  'indentation hardness of the softer one': 'dureza por indentación del más blando',
+  'form of the law: K F s / H or K F s / 3H': 'forma de la ley: K F s / H o K F s / 3H',
+  'volume worn off': 'volumen gastado',
+  'share of each mineral, 0 to 1': 'parte de cada mineral, de 0 a 1',
+  'Mohs hardness of each, 1 to 7 in half steps': 'dureza de Mohs de cada uno, de 1 a 7 por medios',
+  'equivalent quartz content': 'contenido de cuarzo equivalente',
+  'end gap now': 'separación de puntas ahora',
+  'end gap when new, in the same place': 'separación de puntas cuando era nuevo, en el mismo lugar',
+  'radial wear': 'desgaste radial',
+  'rate expected before any reading': 'desgaste por uso que se espera antes de toda lectura',
+  'use that expectation is worth': 'uso que vale esa expectativa',
+  'use and wear of each interval between readings': 'uso y desgaste de cada intervalo entre lecturas',
+  'wear left to the limit': 'desgaste que falta para el límite',
+  'spread of the rate from tool to tool, as a share': 'variación de un topo a otro, como parte',
+  'use left on a bad day (one in ten ends sooner)':
+    'uso que queda en un día malo (uno de cada diez acaba antes)',
+  'use left, likely': 'uso que queda, probable',
+  'use left on a good day (one in ten lasts longer)':
+    'uso que queda en un día bueno (uno de cada diez dura más)',
+  'whether the readings give an upper bound': 'si las lecturas dan un límite superior',
+  'when it was read: age, hours, feet': 'cuándo se leyó: edad, horas, pies',
+  'what was read, in the same order': 'lo que se leyó, en el mismo orden',
+  'the line, in the unit of the readings': 'la raya, en la unidad de las lecturas',
+  'share of such intervals that hold the truth': 'parte de esos intervalos que contienen la verdad',
+  'what reaches the line: the mean, or one reading': 'lo que llega a la raya: la media, o una lectura',
+  'when the line through the readings reaches it': 'cuándo la recta de las lecturas llega a ella',
+  'lower end of the interval': 'extremo bajo del intervalo',
+  'upper end of the interval': 'extremo alto del intervalo',
+  'whether the readings show a drift at all': 'si las lecturas muestran algún cambio',
+  'ages at failure, all in one unit': 'edades al fallar, todas en una unidad',
+  'ages of what still runs or was taken out whole': 'edades de lo que sigue trabajando o se sacó entero',
+  'shape β: below 1 early faults, 1 chance, above 1 wear':
+    'forma β: menos de 1 fallas tempranas, 1 azar, más de 1 desgaste',
+  'scale η, in the unit of the ages: 63 % have failed by then':
+    'escala η, en la unidad de las edades: para entonces falló el 63 %',
+  'shape β, given': 'forma β, dada',
+  'scale η, in the unit of the ages': 'escala η, en la unidad de las edades',
+  'shape β of its lives': 'forma β de sus vidas',
+  'scale η of its lives, in any unit of use': 'escala η de sus vidas, en cualquier unidad de uso',
+  'cost of a failure over that of a replacement in time': 'costo de una falla entre el de un cambio a tiempo',
+  'age to replace at, in the unit of η': 'edad para cambiarla, en la unidad de η',
+  'cost in the long run, as a share of running to failure':
+    'costo a la larga, como parte de trabajar hasta que falle',
+  'why there is such an age or none': 'por qué hay esa edad o no',
+  'ages at each repair, all in one unit': 'edades en cada reparación, todas en una unidad',
+  'age to which it was watched, in the same unit': 'edad hasta la que se vigiló, en la misma unidad',
+  'β as found: above 1 repairs come faster': 'β hallada: más de 1, las reparaciones vienen más seguido',
+  'β with the bias of few repairs taken out': 'β sin el sesgo de pocas reparaciones',
+  'λ of the power law': 'λ de la ley de potencia',
+  'time between repairs at the end, in the same unit':
+    'tiempo entre reparaciones al final, en la misma unidad',
 }

@@ -45,4 +45,6 @@ export const ES_SOURCES: Readonly<Record<string, string>> = {
     'Separación de una perforación como suma: norma + radio del topo + deriva + error al descubrir + error del trazo; según Minn. Stat. 216D.05 («known limit of control») y 49 CFR 192.325 (12 in)',
   EngineDerateRule:
     'Texto de ingeniería agrícola: 3 % de la potencia por cada 1000 ft sobre 500 ft sin turbo, nada con turbo hasta su altitud nominal',
+  WearIncrementsModel:
+    'Desgaste como movimiento browniano con deriva y un previo normal-gamma inversa: actualización conjugada derivada para este programa',
 }
