@@ -82,6 +82,7 @@ export const ES_RELATION_TITLES: Readonly<Record<string, string>> = {
   'weibull-scale': 'Escala de una ley de vidas con la forma dada',
   'age-replacement': 'Edad para cambiar una pieza que todavía sirve',
   'repair-trend': 'Si las reparaciones vienen más seguido (ley de potencia)',
+  'rate-learning': 'Multiplicador del avance según sus propias perforaciones',
 }
 
 /** Lo que hay que saber antes de confiar en ellas. */
@@ -148,6 +149,8 @@ export const ES_RELATION_REMARKS: Readonly<Record<string, string>> = {
   'degradation-forecast':
     'Una flota simulada, no una publicación, dice que la banda de uno en diez a nueve en diez cubre de 78 a 90 % con 0 a 6 lecturas.',
   'weibull-fit': 'Con menos de unas cinco fallas no hay que confiar en la forma: dé una y use weibull-scale.',
+  'rate-learning':
+    'Acótelo: una familia de suelo, una zona, un topo. Las perforaciones que se atoraron también cuentan, o solo aprende de la suerte.',
 }
 
 /** Las fórmulas que llevan palabras; las demás son las mismas en cualquier idioma. */
@@ -193,4 +196,6 @@ export const ES_RELATION_FORMULAS: Readonly<Record<string, string>> = {
   'weibull-fit': 'Σt^β ln t/Σt^β − 1/β − media(ln t_fallas) = 0; η = (Σt^β/r)^(1/β)',
   'age-replacement':
     'mínimo en t de (c_p R + c_f (1 − R))/∫₀ᵗ R; a la mejor edad, tasa de falla × (c_f − c_p) = costo por uso',
+  'rate-learning':
+    'ln M ~ N(0, τ²); ln(observado/planeado) ~ N(ln M, σ²): m = Σy/(n + σ²/τ²), s² = 1/(1/τ² + n/σ²); una que se atora: momentos igualados de Φ((c − θ)/σ)',
 }

@@ -122,4 +122,14 @@ export const ES_SITE_QUANTITIES: Readonly<Record<string, string>> = {
   'λ of the power law': 'λ de la ley de potencia',
   'time between repairs at the end, in the same unit':
     'tiempo entre reparaciones al final, en la misma unidad',
+  'observed over planned rate of each bore that arrived':
+    'avance observado entre el planeado de cada perforación que llegó',
+  'for each bore that stalled: the slowest rate that counts as moving, over the planned rate':
+    'por cada perforación que se atoró: el avance más lento que cuenta como moverse, entre el planeado',
+  'spread of ln(rate) before any bore': 'variación de ln(avance) antes de toda perforación',
+  'spread of ln(rate) from bore to bore': 'variación de ln(avance) de una perforación a otra',
+  'multiplier, one in ten is lower': 'multiplicador, uno de cada diez es menor',
+  'multiplier, likely': 'multiplicador, probable',
+  'multiplier, one in ten is higher': 'multiplicador, uno de cada diez es mayor',
+  'what is left of the spread of ln(multiplier)': 'lo que queda de la variación de ln(multiplicador)',
 }

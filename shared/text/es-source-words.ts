@@ -47,4 +47,6 @@ export const ES_SOURCES: Readonly<Record<string, string>> = {
     'Texto de ingeniería agrícola: 3 % de la potencia por cada 1000 ft sobre 500 ft sin turbo, nada con turbo hasta su altitud nominal',
   WearIncrementsModel:
     'Desgaste como movimiento browniano con deriva y un previo normal-gamma inversa: actualización conjugada derivada para este programa',
+  RateLearningModel:
+    'ln(observado/planeado) de perforaciones pasadas como normal con un previo normal, las que se atoran como censuradas por momentos igualados: derivada para este programa',
 }
