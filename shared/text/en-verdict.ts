@@ -37,5 +37,6 @@ export const EN_VERDICT = {
   'no-contact/depth-not-measured': 'No chance of contact is given: its depth has not been measured.',
   'no-contact/no-depth': 'No chance of contact is given: nobody has given its depth.',
   'no-contact/no-size': 'No chance of contact is given: nobody has given its size.',
-  'no-contact/parallel': 'No chance of contact is given for a line alongside.',
+  'no-contact/parallel':
+    'No chance of contact is given for a line alongside until it is opened up, with its depth and size measured.',
 } as const

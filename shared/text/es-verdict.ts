@@ -39,5 +39,6 @@ export const ES_VERDICT = {
   'no-contact/depth-not-measured': 'No se da probabilidad de contacto: nadie ha medido su profundidad.',
   'no-contact/no-depth': 'No se da probabilidad de contacto: nadie ha dado su profundidad.',
   'no-contact/no-size': 'No se da probabilidad de contacto: nadie ha dado su tamaño.',
-  'no-contact/parallel': 'No se da probabilidad de contacto para una línea al costado.',
+  'no-contact/parallel':
+    'No se da probabilidad de contacto de una línea al costado hasta que se descubra y se midan su profundidad y tamaño.',
 } as const satisfies Record<keyof typeof EN_VERDICT, string>

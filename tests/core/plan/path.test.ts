@@ -198,3 +198,22 @@ test('what to open up: unknown depth first, then by what is short, then by kind'
   expect(first?.shortM).toBeGreaterThan(0)
   expect(first?.savesM).toBeGreaterThan(0.2)
 })
+
+describe('chance of contact', () => {
+  const beside = { kind: 'water', offset: '1 ft', diameter: '6 in', depth: '45 in', depthTo: 'centre' }
+  const chance = (change: Record<string, unknown>) =>
+    plan({ utilities: [{ ...beside, evidence: 'exposed', ...change }] }).clearances[0]
+  test('a line alongside has one once it was opened up and measured, and none before', () => {
+    expect(chance({})?.contactProbability).toBeGreaterThan(0.01)
+    expect(chance({ offset: '9 ft' })?.contactProbability).toBe(0.001)
+    expect(chance({ evidence: 'marked' })?.contactProbability).toBeNull()
+    expect(chance({ depth: undefined, depthTo: undefined })?.contactProbability).toBeNull()
+  })
+  test('never below one in a thousand, and it neither makes nor lifts a hold', () => {
+    const far = plan({ utilities: [gas({ depth: '5 in' })] })
+    expect(far.clearances[0]?.contactProbability).toBe(0.001)
+    const short = plan({ utilities: [gas({ depth: '30 in' })] })
+    expect(short.clearances[0]?.contactProbability).toBeLessThan(0.05)
+    expect(short.release.reasons.map((each) => each.code)).toContain('clearance-short')
+  })
+})
