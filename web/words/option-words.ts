@@ -5,7 +5,10 @@ import { spoken } from './spoken-words.ts'
 
 export type OptionWords = Readonly<
   Record<'depthTo' | 'utilityDepthTo' | 'uscs' | 'evidence', readonly Option[]>
->
+> & {
+  /** What may be typed for the ground, as crews say it; read in either language whatever the page speaks. */
+  readonly groundWords: readonly string[]
+}
 
 /** What the choices of a crossing file are called on the page, where the plan's own words do not say it as well. */
 const EN_OPTIONS: OptionWords = {
@@ -43,6 +46,24 @@ const EN_OPTIONS: OptionWords = {
     ['detected', 'detected, depth read'],
     ['exposed', 'exposed, depth taped'],
     ['proved', 'proved another way'],
+  ],
+  groundWords: [
+    'clay',
+    'sandy clay',
+    'gumbo',
+    'clay loam',
+    'loam',
+    'sandy loam',
+    'silt',
+    'sugar sand',
+    'bank-run gravel',
+    'hardpan',
+    'caliche',
+    'shale',
+    'chalk',
+    'boulder clay',
+    'fill',
+    'old trench',
   ],
 }
 
@@ -103,25 +124,6 @@ const CONSISTENCIES = [
 export const consistencies = (): readonly Option[] =>
   CONSISTENCIES.map((word) => [word, planWord('ground', word.replaceAll(' ', '-'), say.value)])
 
-/** Words a file is read by: the same in every language. */
-export const GROUND_WORDS: readonly string[] = [
-  'clay',
-  'sandy clay',
-  'gumbo',
-  'clay loam',
-  'loam',
-  'sandy loam',
-  'silt',
-  'sugar sand',
-  'bank-run gravel',
-  'hardpan',
-  'caliche',
-  'shale',
-  'chalk',
-  'boulder clay',
-  'fill',
-  'old trench',
-]
 export const MATERIALS: readonly Option[] = [
   ['pe2708', 'PE2708'],
   ['pe3608', 'PE3608'],

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { GroundEvidence } from '../../../shared/core/ground/ground-state.ts'
 import { groundState } from '../../../shared/core/ground/ground-state.ts'
 import { SOIL_WORDS, STATE_WORDS } from '../../../shared/tables/trade-soil-words.ts'
+import { SPANISH_SOIL_WORDS } from '../../../shared/tables/trade-soil-words-es.ts'
 import { USCS_SOILS } from '../../../shared/tables/uscs-soils.ts'
 import { drive, NOTHING, stateOf } from './penetration-of.ts'
 
@@ -37,6 +38,43 @@ describe('trade words', () => {
         for (const state of STATE_WORDS) stateOf({ word: `${state.words[0] ?? ''} ${word}` })
       }
     }
+  })
+
+  it.each([
+    ['arcilla', 'CL', 'medium-stiff', 'word'],
+    ['Arcilla arenosa firme', 'CL', 'medium-stiff', 'consistency'],
+    ['arcilla roja, dura', 'CL', 'hard', 'consistency'],
+    ['arena suelta', 'SP', 'loose', 'consistency'],
+    ['limo húmedo', 'ML', 'stiff', 'word'],
+    ['grava', 'GW', 'medium-dense', 'word'],
+    ['arcilla plástica rígida con pocas piedras', 'CH', 'stiff', 'consistency'],
+    ['arena limosa muy compacta', 'SM', 'very-dense', 'consistency'],
+    ['relleno de zanja', 'SM', 'loose', 'word'],
+    ['tierra con arcilla', 'CL', 'medium-stiff', 'word'],
+    ['migajón arenoso', 'SM', 'loose', 'word'],
+  ])('in Spanish: %s', (word, uscs, stateCode, decidedBy) => {
+    expect(stateOf({ word })).toMatchObject({ uscs, stateCode, decidedBy })
+  })
+
+  it('every Spanish word is the soil of its English one, and no English word is taken for another', () => {
+    for (const [english, words] of Object.entries(SPANISH_SOIL_WORDS)) {
+      for (const word of words) {
+        expect(stateOf({ word }), word).toEqual(stateOf({ word: english }))
+        expect(SOIL_WORDS.some((soil) => soil.words.includes(word))).toBe(false)
+      }
+    }
+  })
+
+  it.each([
+    ['barro firme', ['arcilla firme', 'lodo firme']],
+    ['ripio', ['grava', 'escombro']],
+    ['arena con cascajo', ['arena con grava', 'arena con escombro']],
+    ['tierra', ['tierra vegetal', 'arcilla', 'limo', 'relleno']],
+  ])('%s means one thing here and another there: asked', (word, values) => {
+    const found = groundState({ ...NOTHING, word })
+    expect(found).toMatchObject({ ok: false, issues: [{ path: 'word', code: 'ask', given: word }] })
+    expect(found.ok ? [] : found.issues[0]?.candidates?.map(({ value }) => value)).toEqual(values)
+    for (const value of values) expect(stateOf({ word: value }).uscs).toMatch(/^[A-Z]{2}/)
   })
 
   it('every group of the table is computed', () => {

@@ -7,7 +7,7 @@ import { YesNoField } from '../../fields/yes-no-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { listAt, type Path } from '../../state/document-path.ts'
 import { FORM } from '../../words/form-words.ts'
-import { consistencies, dug, GROUND_WORDS, OPTIONS, stones, surfaces } from '../../words/option-words.ts'
+import { consistencies, dug, OPTIONS, stones, surfaces } from '../../words/option-words.ts'
 import { Folded, Panel } from './panel.tsx'
 
 const W = FORM.ground
@@ -92,7 +92,7 @@ function StretchFields({ model, path }: Row) {
         path={`${path}.word`}
         label={W.word}
         hint={W.wordHint}
-        suggestions={GROUND_WORDS}
+        suggestions={OPTIONS.groundWords}
       />
       <ChoiceField
         model={model}
