@@ -4,6 +4,7 @@ import { addAudit } from './commands/audit.ts'
 import { addBackup, addRestore } from './commands/backup.ts'
 import { addChecks } from './commands/checks.ts'
 import { addExport } from './commands/export.ts'
+import { addOwner } from './commands/owner.ts'
 import { addPlan } from './commands/plan.ts'
 import { addRelation } from './commands/relation.ts'
 import { addSchema } from './commands/schema.ts'
@@ -37,6 +38,7 @@ export async function runProgram(args: readonly string[], io: Io): Promise<ExitC
   addRestore(program, io, end)
   addExport(program, io, end)
   addAudit(program, io, end)
+  addOwner(program, io, end)
   try {
     await program.parseAsync([...args], { from: 'user' })
     return code

@@ -16,9 +16,11 @@ export const dataOption = () =>
 
 /** Where the store is, as `serve` would find it. */
 export function storePlace(options: { readonly data?: string }, io: Io): StorePlace {
+  // Where it listens is no matter here.
+  const listening = { PORT: '', UNDERLANE_HOST: '', UNDERLANE_NAMES: '', PUBLIC_URL: '', TRUST_PROXY: '' }
   const found = serverConfig(
     options,
-    { ...io.environment, PORT: '' },
+    { ...io.environment, ...listening },
     { root: projectRoot(), working: io.workingFolder },
   )
   if (!found.ok) throw new UsageError(found.sentence)

@@ -2,9 +2,7 @@ import type { Context } from 'hono'
 import type { Issue } from '../../shared/core/outcome.ts'
 import type { Act } from '../store/noun.ts'
 import type { AppEnv } from './api-error.ts'
-
-/** Nobody signs in yet: whoever reaches this machine may change what it keeps. */
-const WHO = 'not signed in'
+import { whoOf } from './auth/asker.ts'
 
 const KEY = /^[\x21-\x7e]{1,200}$/
 
@@ -39,7 +37,9 @@ export function actOf(
     })
   }
   if (issues.length > 0) return { ok: false, issues }
-  const from = c.env?.incoming?.socket.remoteAddress ?? 'unknown'
   const expectedVersion = version === undefined ? null : Number(version)
-  return { ok: true, asked: { act: { who: WHO, at, from, requestKey }, expectedVersion } }
+  return {
+    ok: true,
+    asked: { act: { who: whoOf(c.get('asker')), at, from: c.get('from'), requestKey }, expectedVersion },
+  }
 }

@@ -5,30 +5,46 @@ import type { ContentfulStatusCode } from 'hono/utils/http-status'
 import type { Issue } from '../../shared/core/outcome.ts'
 import { issuesWithText } from '../issues-with-text.ts'
 import { StoreError } from '../store/store-error.ts'
+import type { Asker } from './auth/asker.ts'
 import { languageOf } from './language.ts'
 import { PlanningError } from './planning/plan-task.ts'
 
 /** What every route may count on. */
-export type AppEnv = { Bindings: Partial<HttpBindings>; Variables: { requestId: string } }
+export type AppEnv = {
+  Bindings: Partial<HttpBindings>
+  Variables: { requestId: string; asker: Asker; from: string }
+}
 
 export type ApiErrorCode =
   | 'bad-json'
   | 'bad-request'
   | 'body-too-large'
+  | 'code-wanted'
   | 'conflict'
   | 'foreign-host'
   | 'foreign-origin'
   | 'gone'
   | 'internal'
   | 'key-reused'
+  | 'last-owner'
+  | 'login-taken'
+  | 'not-allowed'
+  | 'not-for-this-account'
   | 'not-found'
   | 'not-json'
+  | 'not-signed-in'
+  | 'password-common'
+  | 'password-short'
   | 'precondition-required'
   | 'refused'
+  | 'second-factor-needed'
   | 'store-full'
   | 'store-unavailable'
   | 'too-busy'
   | 'too-long'
+  | 'too-many-tries'
+  | 'wrong-code'
+  | 'wrong-credentials'
   | 'wrong-media-type'
 
 /** The one shape of an error, whatever went wrong. */

@@ -5,7 +5,8 @@ import { workingFolder } from '../working-folder.ts'
 import { plansInThisThread } from './planning/plan-worker.ts'
 import { serveUntilStopped } from './serve.ts'
 
-const USAGE = 'usage: npm start [-- --port N] [--host H] [--data DIR] [--empty]'
+const USAGE =
+  'usage: npm start [-- --port N] [--host H] [--data DIR] [--empty]\n    [--tls-cert FILE --tls-key FILE | --insecure-http]'
 
 const write = {
   out: (text: string) => process.stdout.write(text),
@@ -21,6 +22,9 @@ function typed() {
         host: { type: 'string' },
         data: { type: 'string' },
         empty: { type: 'boolean' },
+        'insecure-http': { type: 'boolean' },
+        'tls-cert': { type: 'string' },
+        'tls-key': { type: 'string' },
       },
     })
     return values

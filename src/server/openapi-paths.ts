@@ -1,73 +1,20 @@
 import { PLAIN_NOUNS, type PlainNoun } from '../../shared/contracts/noun-files.ts'
 import { NOUNS } from '../store/nouns.ts'
-
-type Schema = Readonly<Record<string, unknown>>
-const ref = (name: string): Schema => ({ $ref: `#/components/schemas/${name}` })
-const json = (schema: Schema) => ({ 'application/json': { schema } })
-const page = (items: Schema): Schema => ({
-  type: 'object',
-  required: ['items', 'next'],
-  properties: { items: { type: 'array', items }, next: { type: ['string', 'null'] } },
-})
-
-const parameter = (
-  where: 'path' | 'query' | 'header',
-  name: string,
-  description: string,
-  schema: Schema,
-) => ({
-  name,
-  in: where,
-  required: where === 'path',
-  description,
-  schema,
-})
-const ID = parameter('path', 'id', 'UUID, made by whoever creates it', { type: 'string', format: 'uuid' })
-const LIMIT = parameter('query', 'limit', 'at most so many', {
-  type: 'integer',
-  minimum: 1,
-  maximum: 500,
-  default: 100,
-})
-const AFTER = parameter('query', 'after', 'the `next` of the page before', { type: 'string' })
-const IF_MATCH = parameter(
-  'header',
-  'If-Match',
-  'the version the change was made from, as ETag gave it: "3"',
-  {
-    type: 'string',
-  },
-)
-const KEY = parameter(
-  'header',
-  'Idempotency-Key',
-  'the same key with the same change is answered again, not done again',
-  { type: 'string', maxLength: 200 },
-)
-
-const answer = (description: string, schema: Schema) => ({ description, content: json(schema) })
-const ERRORS: Readonly<Record<number, string>> = {
-  400: 'the address, a header or the JSON cannot be read',
-  404: 'there is none',
-  410: 'removed too long ago to be restored',
-  413: 'more than 1 MB, or 20 MB of an attachment',
-  415: 'not application/json, or not the media type the attachment says',
-  422: 'understood, and refused: every problem with its place; or a key used before for another change',
-  503: 'too much to plan, or too many plans at once: ask again later, or for less',
-}
-const CURRENT: Readonly<Record<number, string>> = {
-  409: 'somebody was faster: `current` is what is there now',
-  428: 'name the version in If-Match; `current` is what is there now, where a body was sent',
-}
-const errors = (...codes: readonly (keyof typeof ERRORS)[]) =>
-  Object.fromEntries(codes.map((code) => [code, answer(ERRORS[code] ?? '', ref('error'))]))
-const LOST_RACE = Object.fromEntries(
-  Object.entries(CURRENT).map(([code, description]) => [
-    code,
-    answer(description, code === '409' ? ref('conflict') : { anyOf: [ref('conflict'), ref('error')] }),
-  ]),
-)
-const body = (schema: Schema) => ({ required: true, content: json(schema) })
+import { accessPaths } from './openapi-access-paths.ts'
+import {
+  AFTER,
+  answer,
+  body,
+  errors,
+  ID,
+  IF_MATCH,
+  KEY,
+  LIMIT,
+  LOST_RACE,
+  page,
+  parameter,
+  ref,
+} from './openapi-parts.ts'
 
 const BELONGS_TO = parameter('query', 'of', 'those that belong to this id', {
   type: 'string',
@@ -210,6 +157,7 @@ export const OPENAPI_PATHS = {
   ...crossingPaths,
   ...Object.fromEntries(PLAIN_NOUNS.flatMap((noun) => Object.entries(plainPaths(noun)))),
   ...contentPaths,
+  ...accessPaths,
   '/api/relations': {
     get: { summary: 'Every formula', responses: { 200: answer('all of them', page({ type: 'object' })) } },
   },

@@ -39,21 +39,26 @@ const hostOf = (c: Context<AppEnv>): string => c.req.header('Host') ?? new URL(c
  * Whether a change comes from a page of ours, or from no page at all. A page served by another local port while
  * developing is passed on by a proxy: the browser itself then vouches for "same-origin".
  */
-function isOwnPage(c: Context<AppEnv>, isOwnHost: HostRule): boolean {
+function isOwnPage(c: Context<AppEnv>, isOwnHost: HostRule, publicOrigin: string | null): boolean {
   const site = c.req.header('Sec-Fetch-Site')
   if (site !== undefined && site !== 'same-origin' && site !== 'none') return false
   const origin = c.req.header('Origin')
   if (origin === undefined) return true
+  // Behind a proxy the name the browser asked for may not be the one we are asked by.
+  if (publicOrigin !== null && origin === publicOrigin) return true
   if (!URL.canParse(origin)) return false
   const { host } = new URL(origin)
   return host === hostOf(c).toLowerCase() || (site === 'same-origin' && isOwnHost(host))
 }
 
 /** Turns away requests to a name that is not ours, and changes asked for by a page that is not ours. */
-export const ownHostOnly = (isOwnHost: HostRule): MiddlewareHandler<AppEnv> => {
+export const ownHostOnly = (
+  isOwnHost: HostRule,
+  publicOrigin: string | null = null,
+): MiddlewareHandler<AppEnv> => {
   return async (c, next) => {
     if (!isOwnHost(hostOf(c))) return refuse(c, 403, 'foreign-host')
-    if (!SAFE_METHODS.includes(c.req.method) && !isOwnPage(c, isOwnHost)) {
+    if (!SAFE_METHODS.includes(c.req.method) && !isOwnPage(c, isOwnHost, publicOrigin)) {
       return refuse(c, 403, 'foreign-origin')
     }
     await next()

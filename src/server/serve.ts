@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs'
+import { createServer as createTlsServer } from 'node:https'
 import type { AddressInfo } from 'node:net'
 import { availableParallelism } from 'node:os'
 import { join } from 'node:path'
+import { createSecureContext } from 'node:tls'
 import { serve as listen, type ServerType } from '@hono/node-server'
 import type { ServerConfig } from '../config.ts'
 import { openDatabase, openStore } from '../store/open-store.ts'
@@ -8,13 +11,26 @@ import { seedDemo } from '../store/seed-demo.ts'
 import { StoreError } from '../store/store-error.ts'
 import { storeSentence } from '../store/store-sentence.ts'
 import { buildApp } from './app.ts'
+import { firstOwnerCode } from './auth/first-owner.ts'
+import { argon2Hashing, type PasswordHashing } from './auth/passwords.ts'
+import { warmUp } from './auth/prove.ts'
 import { copyEveryDay } from './copy-every-day.ts'
 import { type Planner, planOnTheSpot } from './planning/plan-task.ts'
 import { createWorkerPlanner } from './planning/worker-planner.ts'
 import { requestsUnderWay } from './requests-under-way.ts'
 import { pagesAreBuilt } from './static-pages.ts'
 
-export type Running = { readonly address: string; close(): Promise<void> }
+export type Running = {
+  readonly address: string
+  /** For whoever reads the console, while there is nobody who could let anybody in. */
+  readonly firstOwnerCode: string | null
+  close(): Promise<void>
+}
+
+/** A certificate or its key that cannot be used. */
+class TlsError extends Error {
+  override readonly name = 'TlsError'
+}
 
 /** Connections get this long to end by themselves when the server is asked to end. */
 const LAST_WORDS_MS = 3000
@@ -48,23 +64,39 @@ function listenSentence(error: Error, { port, host }: ServerConfig): string | nu
 /** What a person can mend, in one plain sentence; null when it is our own bug. */
 export function startSentence(error: unknown, config: ServerConfig): string | null {
   if (error instanceof StoreError) return storeSentence(error)
+  if (error instanceof TlsError) return error.message
   return error instanceof Error ? listenSentence(error, config) : null
 }
 
 type Fetch = ReturnType<typeof buildApp>['fetch']
 
+function tlsOptions({ certFile, keyFile }: NonNullable<ServerConfig['access']['tls']>) {
+  try {
+    const pair = { cert: readFileSync(certFile), key: readFileSync(keyFile) }
+    createSecureContext(pair)
+    return pair
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error)
+    throw new TlsError(`The certificate ${certFile} with the key ${keyFile} cannot be used: ${why}.`)
+  }
+}
+
 function listenOn(config: ServerConfig, fetch: Fetch): Promise<ServerType> {
+  const at = { fetch, port: config.port, hostname: config.host }
+  const { tls } = config.access
+  const how = tls === null ? at : { ...at, createServer: createTlsServer, serverOptions: tlsOptions(tls) }
   return new Promise((resolve, reject) => {
-    const server = listen({ fetch, port: config.port, hostname: config.host }, () => resolve(server))
+    const server = listen(how, () => resolve(server))
     server.once('error', reject)
   })
 }
 
-function addressOf(server: ServerType, host: string): string {
+function addressOf(server: ServerType, { host, access }: ServerConfig): string {
+  if (access.publicOrigin !== null) return `${access.publicOrigin}/`
   const { port } = server.address() as AddressInfo
   const everywhere = host === '0.0.0.0' || host === '::'
   const name = everywhere || host === '127.0.0.1' || host === '::1' ? 'localhost' : host
-  return `http://${name.includes(':') ? `[${name}]` : name}:${port}/`
+  return `${access.tls === null ? 'http' : 'https'}://${name.includes(':') ? `[${name}]` : name}:${port}/`
 }
 
 /** Takes no more connections and lets those there are end; the patience for them has an end too. */
@@ -82,15 +114,26 @@ function stopListening(server: ServerType): Promise<void> {
 }
 
 /** Opens the store, puts the demo in, and listens. Throws what `startSentence` can tell about. */
-export async function startServer(config: ServerConfig, log: (line: string) => void): Promise<Running> {
+export async function startServer(
+  config: ServerConfig,
+  log: (line: string) => void,
+  hashing: PasswordHashing = argon2Hashing(),
+): Promise<Running> {
+  const { access } = config
   const store = await openStore(config.dataFolder, config.databaseUrl)
   const planner = plannerOf(import.meta.url)
   try {
     if (config.demo) await seedDemo(store, config.demoFolder, new Date())
+    const publicName = access.publicOrigin === null ? null : new URL(access.publicOrigin).hostname
+    const cookies = access.isInsecure ? 'plain' : 'secure'
+    if (access.hasAccounts) await warmUp({ hashing })
     const app = buildApp({
       store,
       webRoot: config.webRoot,
-      hosts: [config.host, ...config.names],
+      hosts: [config.host, ...config.names, ...(publicName === null ? [] : [publicName])],
+      publicOrigin: access.publicOrigin,
+      trustedProxies: access.trustedProxies,
+      ...(access.hasAccounts ? { accounts: { cookies, hashing } } : {}),
       now: () => new Date(),
       log,
       planner,
@@ -100,7 +143,8 @@ export async function startServer(config: ServerConfig, log: (line: string) => v
     const place = { open: () => openDatabase(config), folder: join(config.dataFolder, 'copies') }
     const copies = copyEveryDay(place, () => new Date(), log)
     return {
-      address: addressOf(server, config.host),
+      address: addressOf(server, config),
+      firstOwnerCode: access.hasAccounts ? await firstOwnerCode(store.access, new Date()) : null,
       close: async () => {
         await stopListening(server)
         await underWay.settled()
@@ -114,6 +158,21 @@ export async function startServer(config: ServerConfig, log: (line: string) => v
     await store.close()
     throw error
   }
+}
+
+/** What whoever runs the server has to know about who gets in. */
+function accessLines(
+  { access }: ServerConfig,
+  { address, firstOwnerCode: code }: Running,
+): readonly string[] {
+  const insecure =
+    'This is plain http: whoever shares the network can read along, and phones get no offline app.'
+  return [
+    ...(access.isInsecure ? [insecure] : []),
+    ...(code === null
+      ? []
+      : [`Nobody can sign in yet. The first owner opens ${address}sign-in and types this code: ${code}`]),
+  ]
 }
 
 /** Serves until asked to end by Ctrl-C or by the system; the answer is the exit code. */
@@ -131,6 +190,7 @@ export async function serveUntilStopped(
     return 3
   }
   write.out(`Underlane is at ${running.address}\n`)
+  for (const line of accessLines(config, running)) write.err(`${line}\n`)
   if (!pagesAreBuilt(config.webRoot)) {
     write.err('The pages are not built, so only the API answers: npm start builds them.\n')
   }

@@ -4,6 +4,7 @@ import { crossingsAndRevisions } from './migrations/0001-crossings-and-revisions
 import { resultsAndAppendOnlyHistory } from './migrations/0002-results-and-append-only-history.ts'
 import { chainedHistory } from './migrations/0003-chained-history.ts'
 import { everyNoun } from './migrations/0004-every-noun.ts'
+import { accounts } from './migrations/0005-accounts.ts'
 import { StoreError, type StoreErrorCode } from './store-error.ts'
 
 /** In order, by name; one that has been released is never changed, only followed by another. */
@@ -12,6 +13,7 @@ const migrationsFor = (kind: DatabaseKind): Record<string, Migration> => ({
   '0002-results-and-append-only-history': resultsAndAppendOnlyHistory(kind),
   '0003-chained-history': chainedHistory(kind),
   '0004-every-noun': everyNoun,
+  '0005-accounts': accounts,
 })
 
 export const MIGRATION_NAMES: readonly string[] = Object.keys(migrationsFor('sqlite')).sort()

@@ -1,5 +1,6 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
+import { type Access, createAccess } from './access/access.ts'
 import { type Contents, createContents } from './contents.ts'
 import type { Database } from './database.ts'
 import { createDocumentStore } from './document-store.ts'
@@ -10,7 +11,10 @@ import { openPostgres } from './postgres.ts'
 import { openSqlite } from './sqlite.ts'
 import { StoreError } from './store-error.ts'
 
-export type Stores = Readonly<Record<NounPath, Store<NamedDocument>>> & { readonly contents: Contents }
+export type Stores = Readonly<Record<NounPath, Store<NamedDocument>>> & {
+  readonly contents: Contents
+  readonly access: Access
+}
 export type OpenStore = Stores & { close(): Promise<void> }
 
 /** Where a store is: in a folder of this machine, or, once DATABASE_URL says so, in a PostgreSQL database. */
@@ -42,7 +46,7 @@ export async function openDatabase({ dataFolder, databaseUrl }: StorePlace): Pro
 export function storesOf(database: Database): Stores {
   const stores = NOUN_PATHS.map((path) => [path, createDocumentStore(database, NOUNS[path])] as const)
   const byPath = Object.fromEntries(stores) as Record<NounPath, Store<NamedDocument>>
-  return { ...byPath, contents: createContents(database) }
+  return { ...byPath, contents: createContents(database), access: createAccess(database) }
 }
 
 /** The stores of one data folder or database. */

@@ -1,3 +1,5 @@
+import type { AccessTables } from './access/access-tables.ts'
+
 /** The columns every noun's table has; no SQL looks inside a text of `document`, `result` or `issues`. */
 export type FixedColumns = {
   readonly id: string
@@ -49,7 +51,7 @@ export type ContentRow = {
 }
 
 /** `noun` stands for the table of whichever noun a store is for: they all look alike. */
-export type Tables = {
+export type Tables = AccessTables & {
   readonly noun: FixedColumns
   readonly revision: RevisionRow
   readonly content: ContentRow

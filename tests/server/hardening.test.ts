@@ -49,7 +49,7 @@ describe('keys every object has from birth', () => {
     const doors = app.routes.filter(({ method, path }) => /PUT|POST/.test(method) && path.startsWith('/api'))
     let tried = 0
     for (const { method, path } of doors) {
-      if (/\/(content|restore)$/.test(path)) continue
+      if (/\/(content|restore)$|\/accounts\/:id\/code$/.test(path)) continue
       const answer = await app.request(path.replace(/:\w+/g, idOf(1)), { method, body, headers })
       expect(answer.status, path).toBe(422)
       expect((await answer.json()).issues, path).toContainEqual(

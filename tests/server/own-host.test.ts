@@ -68,7 +68,8 @@ describe('the name a request is sent to', () => {
 
   test('the names are told by the environment', () => {
     const folders = { root: '/', working: '/' }
-    const found = serverConfig({}, { UNDERLANE_NAMES: 'plans.example, shop.example' }, folders)
+    const proxy = { PUBLIC_URL: 'https://plans.example', TRUST_PROXY: '1' }
+    const found = serverConfig({}, { ...proxy, UNDERLANE_NAMES: 'plans.example, shop.example' }, folders)
     expect(found).toMatchObject({ ok: true, config: { names: ['plans.example', 'shop.example'] } })
     expect(serverConfig({}, {}, folders)).toMatchObject({ config: { names: [] } })
   })

@@ -11,7 +11,17 @@ type Options = {
   readonly host?: string
   readonly data?: string
   readonly empty?: true
+  readonly tlsCert?: string
+  readonly tlsKey?: string
+  readonly insecureHttp?: true
 }
+
+const asServerOptions = ({ tlsCert, tlsKey, insecureHttp, ...rest }: Options) => ({
+  ...rest,
+  'tls-cert': tlsCert,
+  'tls-key': tlsKey,
+  'insecure-http': insecureHttp,
+})
 
 /** `serve`: the pages and the API on this machine. */
 export function addServe(program: Command, io: Io, end: End): void {
@@ -19,11 +29,20 @@ export function addServe(program: Command, io: Io, end: End): void {
     .command('serve')
     .description('serve the pages and the API (build them first with npm start or npm run build)')
     .option('--port <number>', 'port to listen on')
-    .option('--host <name>', 'address to listen on; without it only this machine is answered')
+    .option(
+      '--host <name>',
+      'address to listen on; without it only this machine is answered; with it people sign in',
+    )
     .option('--data <folder>', 'folder of the store')
     .option('--empty', 'without the demo data')
+    .option('--tls-cert <file>', 'certificate, for https; with --tls-key')
+    .option('--tls-key <file>', 'key of the certificate')
+    .option('--insecure-http', 'serve a network without https; phones then get no offline app')
     .action(async (options: Options) => {
-      const found = serverConfig(options, io.environment, { root: projectRoot(), working: io.workingFolder })
+      const found = serverConfig(asServerOptions(options), io.environment, {
+        root: projectRoot(),
+        working: io.workingFolder,
+      })
       if (!found.ok) throw new UsageError(found.sentence)
       // Loaded only here: every other command starts without the server's packages.
       const { serveUntilStopped } = await import('../../server/serve.ts')

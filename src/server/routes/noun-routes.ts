@@ -4,8 +4,10 @@ import { done, type Issue } from '../../../shared/core/outcome.ts'
 import { documentToKeep } from '../../document-to-keep.ts'
 import type { Store } from '../../store/noun.ts'
 import { type NamedDocument, NOUNS, type NounPath } from '../../store/nouns.ts'
+import type { Stores } from '../../store/open-store.ts'
 import { actOf } from '../act.ts'
 import { type AppEnv, refuse } from '../api-error.ts'
+import { addsOthersCrossings } from '../auth/own.ts'
 import { jsonBody, limitedBody } from '../json-body.ts'
 import { answerChange, answerKept, versionWanted } from '../kept-answer.ts'
 import { AFTER_ID, AFTER_VERSION, pageRequest } from '../page-request.ts'
@@ -96,25 +98,31 @@ async function toKeep(path: NounPath, given: unknown, planner: Planner, signal: 
   return made.ok ? done({ document: NOUNS.crossings.read(given), made: made.value }) : made
 }
 
-const changeRoutes = (path: NounPath, kept: Store<NamedDocument>, { planner, now }: NounWorld) =>
+const saveRoute = (path: NounPath, store: Stores, { planner, now }: NounWorld) =>
+  new Hono<AppEnv>().put('/:id', limitedBody(), async (c) => {
+    const id = idOf(c.req.param('id'))
+    if (id === null) return refuse(c, 400, 'bad-request', [notAUuid(c.req.param('id'))])
+    const body = await jsonBody(c)
+    if (!body.ok) return body.answer
+    const how = actOf(c, now())
+    if (!how.ok) return refuse(c, 400, 'bad-request', how.issues)
+    const parsed = await toKeep(path, body.value, planner, c.req.raw.signal)
+    if (!parsed.ok) return refuse(c, 422, 'refused', parsed.issues)
+    if (path === 'days' && (await addsOthersCrossings(store, c.get('asker'), id, parsed.value.document))) {
+      return refuse(c, 403, 'not-allowed')
+    }
+    const kept = store[path]
+    const { act, expectedVersion } = how.asked
+    const entry = { id, ...parsed.value }
+    const changed =
+      expectedVersion === null
+        ? await kept.insert({ ...entry, demo: false }, act)
+        : await kept.replace({ ...entry, expectedVersion }, act)
+    return answerChange(c, changed, { expectedVersion, doneStatus: expectedVersion === null ? 201 : 200 })
+  })
+
+const removeRoutes = (kept: Store<NamedDocument>, { now }: NounWorld) =>
   new Hono<AppEnv>()
-    .put('/:id', limitedBody(), async (c) => {
-      const id = idOf(c.req.param('id'))
-      if (id === null) return refuse(c, 400, 'bad-request', [notAUuid(c.req.param('id'))])
-      const body = await jsonBody(c)
-      if (!body.ok) return body.answer
-      const how = actOf(c, now())
-      if (!how.ok) return refuse(c, 400, 'bad-request', how.issues)
-      const parsed = await toKeep(path, body.value, planner, c.req.raw.signal)
-      if (!parsed.ok) return refuse(c, 422, 'refused', parsed.issues)
-      const { act, expectedVersion } = how.asked
-      const entry = { id, ...parsed.value }
-      const changed =
-        expectedVersion === null
-          ? await kept.insert({ ...entry, demo: false }, act)
-          : await kept.replace({ ...entry, expectedVersion }, act)
-      return answerChange(c, changed, { expectedVersion, doneStatus: expectedVersion === null ? 201 : 200 })
-    })
     .delete('/:id', async (c) => {
       const how = actOf(c, now())
       if (!how.ok) return refuse(c, 400, 'bad-request', how.issues)
@@ -137,5 +145,8 @@ const changeRoutes = (path: NounPath, kept: Store<NamedDocument>, { planner, now
     })
 
 /** The documents of one noun as they are kept: read by anyone, changed only from the version last seen. */
-export const nounRoutes = (path: NounPath, kept: Store<NamedDocument>, world: NounWorld) =>
-  new Hono<AppEnv>().route('/', readRoutes(kept)).route('/', changeRoutes(path, kept, world))
+export const nounRoutes = (path: NounPath, store: Stores, world: NounWorld) =>
+  new Hono<AppEnv>()
+    .route('/', readRoutes(store[path]))
+    .route('/', saveRoute(path, store, world))
+    .route('/', removeRoutes(store[path], world))

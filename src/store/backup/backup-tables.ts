@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { ACCESS_TABLES, CARRIED_TABLES, type CarriedTable } from '../access/access-tables.ts'
 import { NOUN_PATHS, NOUNS } from '../nouns.ts'
 import type { ContentRow, FixedColumns, RevisionRow } from '../tables.ts'
 
@@ -53,6 +54,14 @@ const CONTENT = /^attachments\/([0-9a-f]{64})$/
 export const NOUN_FILES_OF_BACKUP = NOUN_PATHS.map(
   (path) => ({ name: `${NOUNS[path].table}.jsonl`, noun: NOUNS[path] }) as const,
 )
+
+/** Who may come in; a backup from before there were accounts has none of them. */
+export const ACCESS_FILES_OF_BACKUP: readonly {
+  readonly name: string
+  readonly table: CarriedTable
+  readonly row: z.ZodObject
+}[] = CARRIED_TABLES.map((table) => ({ name: `${table}.jsonl`, table, row: ACCESS_TABLES[table] }))
+export const FIRST_WITH_ACCOUNTS = '0005-accounts'
 
 export const contentName = ({ sha256 }: Pick<ContentRow, 'sha256'>): string => `attachments/${sha256}`
 export const contentHash = (name: string): string | null => CONTENT.exec(name)?.[1] ?? null

@@ -7,13 +7,16 @@ import { createInterface } from 'node:readline'
 import { pipeline } from 'node:stream/promises'
 import { createGunzip } from 'node:zlib'
 import type { z } from 'zod'
+import { ACCESS_FORMATS } from '../access/access-tables.ts'
 import { CHAIN_START, type ChainEnd, followChain, isBroken } from '../chain.ts'
 import { MIGRATION_NAMES } from '../migrate.ts'
 import { documentFrom } from '../rows.ts'
 import { StoreError } from '../store-error.ts'
 import { BackupError, type BackupErrorCode } from './backup-error.ts'
 import {
+  ACCESS_FILES_OF_BACKUP,
   contentHash,
+  FIRST_WITH_ACCOUNTS,
   type Manifest,
   type ManifestFile,
   manifestSchema,
@@ -45,7 +48,9 @@ class Wrong extends Error {
 const GZIP = Buffer.from([0x1f, 0x8b, 0x08, 0, 0, 0, 0, 0])
 const LONGEST_MANIFEST = 64 * 1024 * 1024
 
-const TABLE_NAMES = [...NOUN_FILES_OF_BACKUP.map((each) => each.name), REVISION_FILE]
+const TABLE_NAMES = [...NOUN_FILES_OF_BACKUP, ...ACCESS_FILES_OF_BACKUP]
+  .map((each) => each.name)
+  .concat(REVISION_FILE)
 
 async function requireGzip(file: string): Promise<void> {
   const handle = await open(file, 'r')
@@ -132,6 +137,14 @@ export async function* backupRows<Schema extends z.ZodType>(
   for await (const line of lines) yield schema.parse(JSON.parse(line))
 }
 
+/** The tables a backup has of who may come in: all, or none where it is older than they are. */
+export const accessFilesOf = ({ migration }: Manifest) =>
+  migration < FIRST_WITH_ACCOUNTS ? [] : ACCESS_FILES_OF_BACKUP
+
+/** A line about who may come in has a format of its own, and nothing of ours reads its document back. */
+const isAboutAccess = ({ noun, format }: { readonly noun: string; readonly format: string }): boolean =>
+  Object.entries(ACCESS_FORMATS).some(([name, known]) => name === noun && known === format)
+
 /** Reads every row as it will be read in use: a hash tells that it is what was written, not that it can be opened. */
 async function readEveryRow(folder: string, manifest: Manifest): Promise<void> {
   const rowsSaid = new Map(manifest.files.map(({ name, rows }) => [name, rows]))
@@ -147,11 +160,16 @@ async function readEveryRow(folder: string, manifest: Manifest): Promise<void> {
     }
     requireCount(name, rows)
   }
+  for (const { name, row } of accessFilesOf(manifest)) {
+    let rows = 0
+    for await (const _ of backupRows(folder, name, row)) rows += 1
+    requireCount(name, rows)
+  }
   let end: ChainEnd = { seq: 0, hash: CHAIN_START }
   for await (const line of backupRows(folder, REVISION_FILE, revisionRow)) {
     const noun = readers.get(line.noun)
-    if (noun === undefined) throw new Wrong('newer', line.noun)
-    if (line.document !== null) documentFrom(line.document, line.format, noun)
+    if (noun === undefined && !isAboutAccess(line)) throw new Wrong('newer', line.noun)
+    if (noun !== undefined && line.document !== null) documentFrom(line.document, line.format, noun)
     const followed = followChain(end, line)
     if (isBroken(followed)) throw new Wrong('damaged', `line ${line.seq} of the history`)
     end = followed

@@ -7,13 +7,18 @@ import { NOUN_PATHS, NOUNS } from '../nouns.ts'
 import type { Tables } from '../tables.ts'
 import { BackupError } from './backup-error.ts'
 import { contentHash, NOUN_FILES_OF_BACKUP, nounRow, REVISION_FILE, revisionRow } from './backup-tables.ts'
-import { backupRows, type ReadBackup } from './read-backup.ts'
+import { accessFilesOf, backupRows, type ReadBackup } from './read-backup.ts'
 
 /** Rows in one statement: far below what either database takes as parameters. */
 const AT_ONCE = 200
 
 async function requireEmpty(transaction: Transaction<Tables>, place: string): Promise<void> {
-  const tables = [...NOUN_PATHS.map((path) => tableOf(NOUNS[path])), 'revision', 'content'] as const
+  const tables = [
+    ...NOUN_PATHS.map((path) => tableOf(NOUNS[path])),
+    'revision',
+    'content',
+    'account',
+  ] as const
   for (const table of tables) {
     const row = await transaction
       .selectFrom(table)
@@ -50,6 +55,15 @@ export async function restoreBackup(database: Database, { manifest, folder }: Re
     await inPortions(backupRows(folder, REVISION_FILE, revisionRow), (portion) =>
       transaction.insertInto('revision').values(portion).execute(),
     )
+    for (const { name, table, row } of accessFilesOf(manifest)) {
+      await inPortions(backupRows(folder, name, row), (portion) =>
+        // Read by the schema of this very table.
+        transaction
+          .insertInto(table)
+          .values(portion as never)
+          .execute(),
+      )
+    }
     for (const { name, byteCount } of manifest.files) {
       const sha256 = contentHash(name)
       if (sha256 === null) continue

@@ -22,6 +22,7 @@ import { MIGRATION_NAMES } from '../migrate.ts'
 import type { Tables } from '../tables.ts'
 import { BackupError } from './backup-error.ts'
 import {
+  ACCESS_FILES_OF_BACKUP,
   contentName,
   type Manifest,
   type ManifestFile,
@@ -94,6 +95,17 @@ async function spoolTables(transaction: Transaction<Tables>, folder: string): Pr
       transaction
         .selectFrom(tableOf(noun))
         .select([...NOUN_COLUMNS])
+        .where('id', '>', String(after))
+        .orderBy('id')
+        .limit(AT_ONCE)
+        .execute()
+    files.push(await spool(folder, name, jsonLines(rowsOf(page, (row) => row.id, '', AT_ONCE)), true))
+  }
+  for (const { name, table } of ACCESS_FILES_OF_BACKUP) {
+    const page = (after: string | number) =>
+      transaction
+        .selectFrom(table)
+        .selectAll()
         .where('id', '>', String(after))
         .orderBy('id')
         .limit(AT_ONCE)
