@@ -1,4 +1,4 @@
-import { COMMON_PASSWORDS } from './common-passwords.ts'
+import { COMMON_PASSWORDS } from './passwords-tried-first.ts'
 
 /** How passwords are hashed; tests use a cheaper one. */
 export type PasswordHashing = {
