@@ -76,4 +76,10 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'the version as its ETag gave it, such as "3"': 'la versión como la dio su ETag, por ejemplo "3"',
   'If-Match: "<version>"': 'If-Match: "<versión>"',
   'a UUID': 'un UUID',
+  'a crossing that is kept': 'un cruce guardado',
+  'two to sixty small letters, digits and . _ @ + -':
+    'de dos a sesenta letras minúsculas, cifras y . _ @ + -',
+  'another name: the program uses this one itself': 'otro nombre: este lo usa el programa mismo',
+  'letters, digits and signs on one line': 'letras, cifras y signos en una línea',
+  'the key as it was given': 'la clave como se dio',
 }
