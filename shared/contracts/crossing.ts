@@ -5,9 +5,11 @@ import { air } from './air-line.ts'
 import { depth, end, line, over, PIT, pipe, shots, spread, surface, tool } from './crossing-parts.ts'
 import { groundStretch } from './ground-stretch.ts'
 import { aim, observation } from './observations.ts'
+import { locate } from './locate.ts'
+import { overhead, privateLines } from './private-lines.ts'
 import { type BareNumbers, choice, orNull, quantity, shortText } from './quantity-field.ts'
 import { rates } from './rate-book.ts'
-import { locate, utilitiesAsked, utility } from './utilities.ts'
+import { utilitiesAsked, utility } from './utilities.ts'
 import { parseWith } from './zod-issues.ts'
 
 /** The crossing file, underlane/crossing@1. `bare` says what a number without a unit means in this file. */
@@ -34,6 +36,8 @@ export const crossingSchema = (bare: BareNumbers) =>
       locate: locate.optional(),
       observations: z.array(observation(bare)).max(100).optional(),
       aim: aim(bare).optional(),
+      privateLines: privateLines.optional(),
+      overhead: overhead(bare).optional(),
       rates: rates.optional(),
       spread: spread.optional(),
     })
@@ -57,6 +61,8 @@ export const crossingSchema = (bare: BareNumbers) =>
         locate: c.locate ?? null,
         observations: c.observations ?? [],
         aim: c.aim ?? { method: null, errorM: null },
+        privateLines: c.privateLines ?? null,
+        overhead: c.overhead ?? [],
         rates: c.rates ?? null,
         spread: c.spread ?? { seed: 1, draws: 1024 },
       }),

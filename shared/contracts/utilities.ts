@@ -1,7 +1,7 @@
 import { z } from 'zod'
+import { LEVELS_OF, QUALITY_LEVELS, QUALITY_SCHEMES } from '../core/plan/asked-input.ts'
 import {
   EVIDENCE,
-  type LocateInput,
   UTILITY_DEPTH_DATUMS,
   UTILITY_KINDS,
   type UtilityInput,
@@ -30,6 +30,13 @@ const DATUM_MEANS = {
   bottom: 'depth to its underside',
 } as const
 
+/** When it was opened and measured, by whom, and where the photo is. */
+const exposed = z.strictObject({
+  on: orNull(civilDateTime),
+  by: orNull(shortText(120)),
+  photo: orNull(shortText(200)),
+})
+
 /** A line crossed, or one that runs alongside. A depth without its datum is asked about, never guessed. */
 export const utility = (bare: BareNumbers) =>
   z
@@ -46,6 +53,11 @@ export const utility = (bare: BareNumbers) =>
       owner: orNull(shortText(120)),
       ownerClearance: orNull(quantity('length', bare, { min: 0, max: 10 })),
       ownerClearanceBy: orNull(shortText(120)),
+      from: orNull(quantity('length', bare, { min: 0, max: 1000 })),
+      to: orNull(quantity('length', bare, { min: 0, max: 1000 })),
+      material: orNull(shortText(60)),
+      quality: orNull(z.strictObject({ scheme: choice(QUALITY_SCHEMES), level: choice(QUALITY_LEVELS) })),
+      exposed: orNull(exposed),
     })
     .transform((u, ctx): UtilityInput => {
       if (u.depth !== null && u.depthTo === null) {
@@ -65,6 +77,17 @@ export const utility = (bare: BareNumbers) =>
           ['station'],
         )
       }
+      if (u.quality !== null && !LEVELS_OF[u.quality.scheme].includes(u.quality.level)) {
+        addIssue(
+          ctx,
+          {
+            code: 'unknown-choice',
+            given: u.quality.level,
+            accepted: LEVELS_OF[u.quality.scheme].join(', '),
+          },
+          ['quality', 'level'],
+        )
+      }
       return {
         kind: u.kind,
         stationM: u.station,
@@ -77,26 +100,12 @@ export const utility = (bare: BareNumbers) =>
         owner: u.owner,
         ownerClearanceM: u.ownerClearance,
         ownerClearanceBy: u.ownerClearanceBy,
+        fromM: u.from,
+        toM: u.to,
+        material: u.material,
+        quality: u.quality,
+        exposed: u.exposed,
       }
     })
 
 export const utilitiesAsked = z.strictObject({ by: shortText(120), on: civilDateTime })
-
-export const locate = z
-  .strictObject({
-    jurisdiction: orNull(shortText(20)),
-    called: orNull(civilDateTime),
-    ticket: orNull(z.strictObject({ starts: civilDateTime, expires: civilDateTime })),
-    responses: z
-      .array(z.strictObject({ owner: shortText(120), answer: shortText(60) }))
-      .max(100)
-      .optional(),
-  })
-  .transform(
-    (l): LocateInput => ({
-      jurisdiction: l.jurisdiction,
-      called: l.called,
-      ticket: l.ticket,
-      responses: l.responses ?? [],
-    }),
-  )

@@ -24,6 +24,7 @@ import { noiseDose } from './digsafe/noise-dose.ts'
 import { noiseDuration } from './digsafe/noise-duration.ts'
 import { pitSlope } from './digsafe/pit-slope.ts'
 import { pitVolume } from './digsafe/pit-volume.ts'
+import { positionTolerance } from './digsafe/position-tolerance.ts'
 import { requiredClearance } from './digsafe/required-clearance.ts'
 import { advanceRate } from './ground/advance-rate.ts'
 import { anchorageLength } from './ground/anchorage-length.ts'
@@ -144,6 +145,7 @@ export const CATALOGUE: readonly AnyRelation[] = [
   pitSlope,
   requiredClearance,
   earliestStart,
+  positionTolerance,
   noiseDuration,
   noiseDose,
   hoseThrust,

@@ -19,6 +19,7 @@ export const PUBLISHED: Readonly<Record<string, () => Promise<Table>>> = {
   'air-components': () => import('./air-components.ts'),
   'fm-5-434-altitude': () => import('./fm-5-434-altitude.ts'),
   'locate-calendar': () => import('./locate-calendar.ts'),
+  'position-tolerance': () => import('./position-tolerance.ts'),
   noise: () => import('./noise.ts'),
   'hose-thrust': () => import('./hose-thrust.ts'),
   'burning-line': () => import('./burning-line.ts'),

@@ -47,4 +47,20 @@ export const digsafeSources = {
     standing: 'second hand',
     use: 'the least distance from a gas release; read in a training copy',
   },
+  Pas128: {
+    citation:
+      'PAS 128:2022, Specification for underground utility detection, verification and location (BSI), quality levels',
+    standing: 'second hand',
+    use: 'plan and depth tolerances of B1 to B3 read on one surveyor’s page; A and the floors of B1 and B2 from memory; the standard was not read',
+  },
+  As5488: {
+    citation: 'AS 5488.1:2022, Classification of subsurface utility information, quality levels',
+    standing: 'second hand',
+    use: 'B: plan read in an excerpt, depth from memory; A from memory; the standard was not read',
+  },
+  Asce38: {
+    citation: 'ASCE/UESI/CI 38-22 and 38-02, quality levels A to D; FHWA page on quality levels',
+    standing: 'second hand',
+    use: 'D, C and B carry no number; A is exposed and surveyed at one point, 15 mm in the older edition and 30 mm reported for the newer: the larger is taken',
+  },
 } as const satisfies Record<string, Source>

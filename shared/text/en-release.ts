@@ -5,6 +5,25 @@ export const EN_RELEASE = {
   'none-here-not-signed':
     'The list of lines is empty and nobody has put a name to it. Record who was asked and on what day.',
   'locate-not-asked': 'No locate on record. Call the one-call center, then enter the ticket and the answers.',
+  'jurisdiction-not-given':
+    'Nobody has said which state’s or country’s locate rules apply. Choose the place with the ticket.',
+  'jurisdiction-not-known':
+    'No locate rules here for “{given:text}”. Choose the place from the list. If it is not there: read its law and the one-call center’s pages, put your name and the day to it, and go by the printed ticket alone.',
+  'private-not-asked':
+    'Private lines not asked about: one-call paints none of them. Ask the owner of the site by name for septic, propane, yard lights, sprinklers and the rest, and record who answered.',
+  'private-not-known':
+    'Private lines nobody could answer for: {private:privateLine}. Ask again, walk the route, or have them located before the site list is signed.',
+  'private-not-signed': 'The answers about private lines have no name and day to them. Record who gave them.',
+  'private-not-listed':
+    'There is one here and it is not on the list of lines crossed: {private:privateLine}. List it with its station and expose it, or have it located and say that it stays away.',
+  'exposed-without-record':
+    'Line {line:whole}, {kind:utility}: said to be exposed, without who, when or a photo of the tape in the hole. Add them.',
+  'ticket-before-call':
+    'The ticket starts ({starts:text}) before it was called in ({called:text}). Copy both again off the printed ticket.',
+  'owner-not-answered':
+    '{owner:text}: no answer yet. Call them or the one-call center; nobody digs on silence.',
+  'answer-not-on-ground':
+    '{owner:text} answered “{answer:text}” and the ground says otherwise. Stop, take a photo, and call them back before anybody digs.',
   'no-ticket': 'No locate ticket entered. Copy its start and expiry off the printed ticket.',
   'no-owner-answered': 'No owner’s answer on record. Enter every owner’s reply; no reply is not a yes.',
   'owner-silent':

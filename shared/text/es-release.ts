@@ -8,6 +8,25 @@ export const ES_RELEASE = {
     'La lista de líneas está vacía y nadie le puso su nombre. Anote a quién se le preguntó y qué día.',
   'locate-not-asked':
     'No hay solicitud de marcado registrada. Llame al centro de notificación y anote el boleto y las respuestas.',
+  'jurisdiction-not-given':
+    'Nadie ha dicho qué reglas de marcado rigen, de qué estado o país. Elija el lugar junto al boleto.',
+  'jurisdiction-not-known':
+    'Aquí no hay reglas de marcado para «{given:text}». Elija el lugar de la lista. Si no está: lea su ley y las páginas del centro de notificación, ponga su nombre y el día, y guíese solo por el boleto impreso.',
+  'private-not-asked':
+    'No se ha preguntado por líneas privadas: el marcado oficial no pinta ninguna. Pregunte al dueño del sitio, por su nombre, por fosa séptica, propano, luces de patio, riego y lo demás, y anote quién respondió.',
+  'private-not-known':
+    'Líneas privadas de las que nadie supo responder: {private:privateLine}. Vuelva a preguntar, recorra la ruta, o hágalas localizar antes de firmar la lista del sitio.',
+  'private-not-signed': 'Las respuestas sobre líneas privadas no tienen nombre ni día. Anote quién las dio.',
+  'private-not-listed':
+    'Aquí hay una y no está en la lista de líneas cruzadas: {private:privateLine}. Anótela con su estación y descúbrala, o hágala localizar y diga que queda lejos.',
+  'exposed-without-record':
+    'Línea {line:whole}, {kind:utility}: se dice descubierta, sin quién, cuándo ni foto de la cinta en el hoyo. Añádalos.',
+  'ticket-before-call':
+    'El boleto empieza ({starts:text}) antes de la llamada ({called:text}). Copie ambos otra vez del boleto impreso.',
+  'owner-not-answered':
+    '{owner:text}: aún sin respuesta. Llame al dueño o al centro de notificación; nadie excava sobre el silencio.',
+  'answer-not-on-ground':
+    '{owner:text} respondió «{answer:text}» y el terreno dice otra cosa. Pare, tome una foto y vuelva a llamar antes de que nadie excave.',
   'no-ticket': 'Falta el boleto de marcado. Copie del boleto impreso la fecha de inicio y la de vencimiento.',
   'no-owner-answered':
     'Ningún dueño de línea ha contestado. Anote la respuesta de cada uno; que no contesten no es un sí.',

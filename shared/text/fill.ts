@@ -38,7 +38,12 @@ export const isWay = (how: string): boolean =>
 function said(name: string, how: string, values: TextValues, say: Say): string {
   const value = values[name]
   if (value === undefined) return NO_NUMBER
-  if (knowsWordGroup(how) && !isKind(how)) return planWord(how, String(value), say)
+  if (knowsWordGroup(how) && !isKind(how)) {
+    return String(value)
+      .split(',')
+      .map((code) => planWord(how, code, say))
+      .join(', ')
+  }
   if (how === 'text') return String(value)
   if (typeof value !== 'number' || !Number.isFinite(value)) return NO_NUMBER
   const way = WAYS[how]

@@ -16,7 +16,7 @@ export const sourcesUnder = (folder: string): readonly { readonly path: string; 
     .filter((name) => name.endsWith('.ts'))
     .map((name) => ({ path: `${folder}/${name}`, text: sourceOf(`${folder}/${name}`) }))
 
-const release = sourceOf('shared/core/plan/release.ts')
+const release = ['release', 'asked-reasons'].map((name) => sourceOf(`shared/core/plan/${name}.ts`)).join('\n')
 const cautions = sourceOf('shared/core/plan/cautions.ts')
 const checklist = sourceOf('shared/core/plan/checklist.ts')
 const price = sourceOf('shared/core/plan/price.ts')

@@ -1,5 +1,11 @@
 import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
+import {
+  FOUND_ON_GROUND,
+  PRIVATE_ANSWERS,
+  PRIVATE_KINDS,
+  QUALITY_SCHEMES,
+} from '../../shared/core/plan/asked-input.ts'
 import { DEFAULTS } from '../../shared/core/plan/assumptions.ts'
 import {
   AIM_METHODS,
@@ -51,6 +57,10 @@ describe('a sentence for every code the engine gives', () => {
 
 const WORDS: readonly (readonly [WordGroup, readonly string[]])[] = [
   ['pull', PULL_METHODS],
+  ['privateLine', PRIVATE_KINDS],
+  ['privateAnswer', PRIVATE_ANSWERS],
+  ['foundOnGround', FOUND_ON_GROUND],
+  ['qualityScheme', QUALITY_SCHEMES],
   ['pullWhy', CODES.pullWhy],
   ['priceLine', [...CODES.priceLine, ...OVER_KINDS.map((kind) => `restoration-${kind}`)]],
   ['wearPart', CODES.wearPart],

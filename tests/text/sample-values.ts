@@ -6,6 +6,8 @@ export const SAMPLE: TextValues = {
   kind: 'gas',
   owner: 'Town Power',
   answer: 'pending',
+  private: 'septic,propane',
+  called: 'Monday',
   method: 'push',
   why: 'bundle',
   shortM: 0.1,

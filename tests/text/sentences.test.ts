@@ -94,12 +94,15 @@ describe('every sentence, filled', () => {
   })
 
   test('asks only for values the engine gives with the code', () => {
-    const given: readonly (readonly [{ readonly en: Readonly<Record<string, string>> }, string])[] = [
-      [RELEASE_TEMPLATES, 'shared/core/plan/release.ts'],
-      [CAUTION_TEMPLATES, 'shared/core/plan/cautions.ts'],
+    const given: readonly (readonly [
+      { readonly en: Readonly<Record<string, string>> },
+      readonly string[],
+    ])[] = [
+      [RELEASE_TEMPLATES, ['release', 'asked-reasons']],
+      [CAUTION_TEMPLATES, ['cautions']],
     ]
-    for (const [table, path] of given) {
-      const source = sourceOf(path)
+    for (const [table, names] of given) {
+      const source = names.map((name) => sourceOf(`shared/core/plan/${name}.ts`)).join('\n')
       for (const [key, template] of Object.entries(table.en)) {
         const missing = placeholders(template).filter(([name]) => !new RegExp(`\\b${name}\\b`).test(source))
         expect(missing, key).toEqual([])

@@ -14,6 +14,7 @@ import { LinesPanel } from './form/lines-panel.tsx'
 import { LocatePanel, RatesPanel } from './form/locate-panel.tsx'
 import { PipePanel } from './form/pipe-panel.tsx'
 import { SeenPanel } from './form/seen-panel.tsx'
+import { PrivatePanel } from './form/private-panel.tsx'
 import { StartPanel } from './form/start-panel.tsx'
 
 type Props = {
@@ -57,6 +58,7 @@ export function CrossingPage({ model, saving, isDraft }: Props) {
         <GroundPanel model={model} />
         <OverPanel model={model} />
         <LinesPanel model={model} />
+        <PrivatePanel model={model} />
         <LocatePanel model={model} />
         <SeenPanel model={model} />
         <RatesPanel model={model} />

@@ -5,17 +5,28 @@ export type Path = string
 
 const steps = (path: Path): readonly string[] => path.split('.')
 
-/** Objects that mean something by being there at all: emptied, they go. */
-const GONE_WHEN_EMPTY = [
+/** Objects that mean something by being there at all: emptied, they go. A list place stands as *. */
+const GONE_WHEN_EMPTY: readonly string[] = [
   'aim',
   'ends.launch',
   'ends.reception',
   'ends',
   'locate.ticket',
+  'locate.rulesRead',
   'locate',
   'utilitiesAsked',
+  'utilities.*.exposed',
+  'utilities.*.quality',
+  'privateLines.answers',
+  'privateLines',
   'spread',
 ]
+
+/** The objects a place lies in, innermost first. */
+const around = (path: Path): readonly Path[] =>
+  steps(path)
+    .map((_step, count) => steps(path).slice(0, count).join('.'))
+    .reverse()
 
 export function valueAt(document: JsonObject, path: Path): Json | undefined {
   let at: Json | undefined = document
@@ -66,9 +77,10 @@ export function withValue(document: JsonObject, path: Path, value: Json | undefi
   const changed = withStep(document, steps(path), value)
   let next = isObject(changed) ? changed : {}
   if (value !== undefined) return next
-  for (const parent of GONE_WHEN_EMPTY) {
+  for (const parent of around(path)) {
     const inner = valueAt(next, parent)
-    if (path.startsWith(`${parent}.`) && isObject(inner) && Object.keys(inner).length === 0) {
+    const isMarker = GONE_WHEN_EMPTY.includes(parent.replace(/\.\d+(?=\.|$)/g, '.*'))
+    if (isMarker && isObject(inner) && Object.keys(inner).length === 0) {
       const without = withStep(next, steps(parent), undefined)
       next = isObject(without) ? without : {}
     }

@@ -1,3 +1,9 @@
+import {
+  FOUND_ON_GROUND,
+  LEVELS_OF,
+  PRIVATE_ANSWERS,
+  QUALITY_SCHEMES,
+} from '../../shared/core/plan/asked-input.ts'
 import { planWord, type WordGroup } from '../../shared/text/plan-words.ts'
 import type { Option } from '../fields/choice-field.tsx'
 import { say } from '../state/unit-choice.ts'
@@ -136,4 +142,29 @@ export const ANSWERS_OF_OWNERS: readonly string[] = [
   'not-present',
   'exposed',
   'met-on-site',
+]
+export const ownerAnswers = inPlanWords('ownerAnswer', ANSWERS_OF_OWNERS)
+export const foundOnGround = inPlanWords('foundOnGround', FOUND_ON_GROUND)
+export const privateAnswers = inPlanWords('privateAnswer', PRIVATE_ANSWERS)
+export const qualitySchemes = inPlanWords('qualityScheme', QUALITY_SCHEMES)
+/** As the standards write them. */
+export const qualityLevels = (scheme: string): readonly Option[] =>
+  [...(LEVELS_OF[QUALITY_SCHEMES.find((each) => each === scheme) ?? 'pas-128'] ?? [])].map((level) => [
+    level,
+    level,
+  ])
+/** As they are printed. */
+export const MATERIALS_OF_LINES: readonly string[] = [
+  'steel',
+  'polyethylene',
+  'PVC',
+  'cast iron',
+  'ductile iron',
+  'copper',
+  'concrete',
+  'clay',
+  'asbestos cement',
+  'direct-buried cable',
+  'cable in duct',
+  'fiber',
 ]

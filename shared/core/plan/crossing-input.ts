@@ -1,5 +1,13 @@
 import type { GeoPosition } from '../kinds.ts'
 import type { AirInput } from './air-input.ts'
+import type {
+  ExposedInput,
+  FoundOnGround,
+  OverheadInput,
+  PrivateLinesInput,
+  QualityLevel,
+  QualityScheme,
+} from './asked-input.ts'
 
 /** One crossing as the engine takes it: SI, defaults not filled in, null where nothing was said. */
 export type CrossingInput = {
@@ -30,6 +38,9 @@ export type CrossingInput = {
   /** Where the tool was found to be, once it runs. */
   readonly observations: readonly ObservationInput[]
   readonly aim: AimInput
+  /** null: nobody was asked about private lines. */
+  readonly privateLines: PrivateLinesInput | null
+  readonly overhead: readonly OverheadInput[]
   readonly rates: RateBook | null
   readonly spread: { readonly seed: number; readonly draws: number }
 }
@@ -149,6 +160,9 @@ export type UtilityInput = {
   /** Where it crosses; null for a parallel line, which gives `offsetM`. */
   readonly stationM: number | null
   readonly offsetM: number | null
+  /** The reach a line alongside runs; null: the whole bore. */
+  readonly fromM: number | null
+  readonly toM: number | null
   readonly depth: { readonly valueM: number; readonly to: (typeof UTILITY_DEPTH_DATUMS)[number] } | null
   readonly diameterM: number | null
   readonly crossingAngleRad: number | null
@@ -158,14 +172,38 @@ export type UtilityInput = {
   readonly ownerClearanceM: number | null
   /** Who said so, when an owner's clearance is given. */
   readonly ownerClearanceBy: string | null
+  readonly material: string | null
+  readonly quality: { readonly scheme: QualityScheme; readonly level: QualityLevel } | null
+  readonly exposed: ExposedInput | null
 }
 
 export type LocateInput = {
   readonly jurisdiction: string | null
+  /** Who read the rules of a place that has no row of ours, and when. */
+  readonly rulesRead: { readonly by: string; readonly on: string } | null
   /** Civil date-time as written: no zone is guessed. */
   readonly called: string | null
-  readonly ticket: { readonly starts: string; readonly expires: string } | null
-  readonly responses: readonly { readonly owner: string; readonly answer: string }[]
+  readonly ticket: {
+    readonly starts: string
+    readonly expires: string
+    readonly number: string | null
+    /** The place it is for, as printed: a ticket belongs to a site. */
+    readonly site: string | null
+    readonly renewBy: string | null
+  } | null
+  /** A meeting with the operators on site was asked for. */
+  readonly meeting: boolean
+  readonly responses: readonly OwnerResponse[]
+}
+
+export type OwnerResponse = {
+  readonly owner: string
+  /** '': none yet. */
+  readonly answer: string
+  readonly on: string | null
+  readonly found: FoundOnGround | null
+  readonly photo: string | null
+  readonly phone: string | null
 }
 
 /** Money in integer minor units per unit named; hours are 3600 s. Invented books are marked so. */

@@ -30,6 +30,9 @@ export function lineRefusals(input: CrossingInput, lengthM: number): Issue[] {
   })
   input.utilities?.forEach((utility, index) => {
     if (utility.stationM !== null) tooFar(`utilities.${index}.station`, utility.stationM)
+    if (utility.fromM !== null) tooFar(`utilities.${index}.from`, utility.fromM)
+    if (utility.toM !== null) tooFar(`utilities.${index}.to`, utility.toM)
+    reversed(`utilities.${index}`, utility.fromM, utility.toM)
   })
   input.observations.forEach((seen, index) => {
     tooFar(`observations.${index}.station`, seen.stationM)

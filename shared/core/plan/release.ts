@@ -1,4 +1,5 @@
 import type { AirPart } from './air-part.ts'
+import { askedReasons } from './asked-reasons.ts'
 import type { CrossingInput, UtilityInput } from './crossing-input.ts'
 import type { PathPart } from './path-parts.ts'
 import type {
@@ -12,6 +13,7 @@ import type {
   ReleaseReason,
   RunPart,
 } from './plan.ts'
+import { reason } from './reason.ts'
 
 export type ReleaseFacts = {
   readonly input: CrossingInput
@@ -30,59 +32,10 @@ export type ReleaseFacts = {
   readonly pits: readonly PitPart[]
 }
 
-type Values = ReleaseReason['values']
-const reason = (kind: ReasonKind, code: string, values: Values = {}): ReleaseReason => ({
-  kind,
-  code,
-  values,
-})
 const ORDER: readonly ReasonKind[] = ['rule', 'missing', 'advice']
-/** Answers that are answers; anything else, or none, is silence. */
-const ANSWERED = ['marked', 'clear', 'unmarked', 'not-present', 'exposed', 'met-on-site']
-
 /** A gravity line too deep to reach may be proved another way; every other crossing is exposed. */
 const mayBeProved = (u: UtilityInput): boolean =>
   u.evidence === 'proved' && (u.kind === 'sewer' || u.kind === 'storm')
-
-function askedReasons({ input }: ReleaseFacts): ReleaseReason[] {
-  const found: ReleaseReason[] = []
-  if (input.utilities === null) found.push(reason('missing', 'lines-not-asked'))
-  else if (input.utilities.length === 0 && input.utilitiesAsked === null)
-    found.push(reason('missing', 'none-here-not-signed'))
-  if (input.locate === null) return [...found, reason('missing', 'locate-not-asked')]
-  if (input.locate.ticket === null) found.push(reason('missing', 'no-ticket'))
-  if (input.locate.responses.length === 0) found.push(reason('missing', 'no-owner-answered'))
-  for (const { owner, answer } of input.locate.responses) {
-    if (!ANSWERED.includes(answer.toLowerCase()))
-      found.push(reason('rule', 'owner-silent', { owner, answer }))
-  }
-  return [...found, ...ownerReasons(input)]
-}
-
-/** A ticket that cannot be in force, an owner listed here who has not answered, a mark where nothing is listed. */
-function ownerReasons({ locate, utilities }: CrossingInput): ReleaseReason[] {
-  if (locate === null) return []
-  const found: ReleaseReason[] = []
-  const { ticket, responses } = locate
-  // Civil dates in one notation: the order of the letters is the order of the days.
-  if (ticket !== null && ticket.expires <= ticket.starts) {
-    found.push(reason('rule', 'ticket-dates', { starts: ticket.starts, expires: ticket.expires }))
-  }
-  const answeredBy = new Set(responses.map((each) => each.owner.trim().toLowerCase()))
-  ;(utilities ?? []).forEach((u, index) => {
-    const values = { line: index + 1, kind: u.kind, owner: u.owner ?? '' }
-    if (!u.private && u.owner !== null && !answeredBy.has(u.owner.trim().toLowerCase())) {
-      found.push(reason('missing', 'listed-owner-silent', values))
-    }
-  })
-  const marked = responses.filter((each) => each.answer.toLowerCase() === 'marked')
-  if (utilities !== null && utilities.length === 0 && marked.length > 0) {
-    found.push(
-      reason('rule', 'marked-but-none-listed', { owner: marked.map((each) => each.owner).join(', ') }),
-    )
-  }
-  return found
-}
 
 function lineReasons({ input, clearances }: ReleaseFacts): ReleaseReason[] {
   const found: ReleaseReason[] = []
@@ -243,8 +196,8 @@ export function releasePart(facts: ReleaseFacts): ReleasePart {
     ...wallReasons(facts),
     ...gradeReasons(facts),
     ...siteReasons(facts),
-    ...askedReasons(facts),
     ...pathReasons(facts),
+    ...askedReasons(facts.input),
     ...adviceReasons(facts),
   ]
   const reasons = [...all].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind))

@@ -75,7 +75,8 @@ describe('irrigation sleeve: 1 in poly under a 5 ft walk, 8 ft shot, 18 in to ce
   })
   test('cover is a check, not refused by a 12 D rule', () => {
     expect(plan.release.status).toBe('check')
-    expect(plan.release.reasons.map((r) => r.code)).toEqual(['cover-check'])
+    // The second is the question about private sprinklers.
+    expect(plan.release.reasons.map((r) => r.code)).toEqual(['cover-check', 'private-not-asked'])
   })
   test('$250–600 alone', () => {
     expectBetween(dollars(plan), 250, 600)

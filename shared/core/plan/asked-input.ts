@@ -1,0 +1,60 @@
+/** What is asked about lines nobody paints: private ones by name, and those overhead. */
+
+export const PRIVATE_KINDS = [
+  'lateral',
+  'septic',
+  'propane',
+  'lighting',
+  'irrigation',
+  'pool',
+  'well',
+  'outbuilding-power',
+  'dog-fence',
+  'drains',
+] as const
+export type PrivateKind = (typeof PRIVATE_KINDS)[number]
+
+/** `away`: there is one, it was located, and it comes nowhere near the bore. */
+export const PRIVATE_ANSWERS = ['no', 'away', 'yes', 'unknown'] as const
+export type PrivateAnswer = (typeof PRIVATE_ANSWERS)[number]
+
+export type PrivateLinesInput = {
+  /** Who answered, and when; null: nobody put a name to it. */
+  readonly by: string | null
+  readonly on: string | null
+  /** null: not asked, which is no better than not known. */
+  readonly answers: Readonly<Record<PrivateKind, PrivateAnswer | null>>
+}
+
+/** A line overhead that plant works under or beside. */
+export type OverheadInput = {
+  readonly stationM: number | null
+  readonly heightM: number | null
+  /** Voltage in kilovolts, as the owner gives it; null: not known. */
+  readonly kilovolts: number | null
+  readonly owner: string | null
+}
+
+/** Whose classes of evidence: United States, United Kingdom, Australia. */
+export const QUALITY_SCHEMES = ['asce-38', 'pas-128', 'as-5488'] as const
+export type QualityScheme = (typeof QUALITY_SCHEMES)[number]
+export const QUALITY_LEVELS = ['A', 'B', 'B1', 'B2', 'B3', 'B4', 'C', 'D'] as const
+export type QualityLevel = (typeof QUALITY_LEVELS)[number]
+
+/** What each scheme knows; PAS 128 has its B in four. */
+export const LEVELS_OF: Readonly<Record<QualityScheme, readonly QualityLevel[]>> = {
+  'asce-38': ['A', 'B', 'C', 'D'],
+  'pas-128': ['A', 'B1', 'B2', 'B3', 'B4', 'C', 'D'],
+  'as-5488': ['A', 'B', 'C', 'D'],
+}
+
+/** When a line was opened and measured, by whom, and where the photo is. */
+export type ExposedInput = {
+  readonly on: string | null
+  readonly by: string | null
+  readonly photo: string | null
+}
+
+/** What of an owner's answer was found on the ground. */
+export const FOUND_ON_GROUND = ['fits', 'nothing', 'differs'] as const
+export type FoundOnGround = (typeof FOUND_ON_GROUND)[number]
