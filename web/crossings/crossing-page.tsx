@@ -13,8 +13,8 @@ import { LinePanel } from './form/line-panel.tsx'
 import { LinesPanel } from './form/lines-panel.tsx'
 import { LocatePanel, RatesPanel } from './form/locate-panel.tsx'
 import { PipePanel } from './form/pipe-panel.tsx'
-import { SeenPanel } from './form/seen-panel.tsx'
 import { PrivatePanel } from './form/private-panel.tsx'
+import { SeenPanel } from './form/seen-panel.tsx'
 import { StartPanel } from './form/start-panel.tsx'
 
 type Props = {
