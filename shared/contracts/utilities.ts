@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { LEVELS_OF, QUALITY_LEVELS, QUALITY_SCHEMES } from '../core/plan/asked-input.ts'
+import { LEVELS_OF, QUALITY_LEVELS, QUALITY_SCHEMES } from '../core/digsafe/quality-levels.ts'
 import {
   EVIDENCE,
   UTILITY_DEPTH_DATUMS,

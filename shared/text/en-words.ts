@@ -1,7 +1,9 @@
 import { EN_FORMULA_WORDS } from './en-formula-words.ts'
+import { EN_LINE_WORDS } from './en-line-words.ts'
 
 /** Names of the plan's own codes, in the words of a crew in the United States. Lower case: they stand inside sentences. */
 export const EN_WORDS = {
+  ...EN_LINE_WORDS,
   pull: {
     push: 'push it through the open hole',
     cable: 'pull back on a cable',
@@ -9,33 +11,6 @@ export const EN_WORDS = {
     reverse: 'reverse the tool home with the pipe on it',
     expander: 'second pass with an expander',
   },
-  privateLine: {
-    lateral: 'sewer lateral',
-    septic: 'septic tank or its pipes',
-    propane: 'propane line',
-    lighting: 'yard lights',
-    irrigation: 'sprinklers',
-    pool: 'pool lines',
-    well: 'well and its line',
-    'outbuilding-power': 'power to a shed or garage',
-    'dog-fence': 'dog fence',
-    drains: 'yard drains',
-  },
-  privateAnswer: { no: 'none', away: 'yes, located, stays away', yes: 'yes', unknown: 'don’t know' },
-  ownerAnswer: {
-    marked: 'marked',
-    clear: 'clear: nothing of ours here',
-    unmarked: 'not marked, with a reason',
-    'not-present': 'not in the area',
-    exposed: 'exposed by the owner',
-    'met-on-site': 'met on site',
-  },
-  foundOnGround: {
-    fits: 'as answered',
-    nothing: 'nothing on the ground',
-    differs: 'something else on the ground',
-  },
-  qualityScheme: { 'asce-38': 'ASCE 38 (US)', 'pas-128': 'PAS 128 (UK)', 'as-5488': 'AS 5488 (Australia)' },
   pullWhy: {
     'needs-larger-bore': 'the pipe is bigger than the bore: larger tool, or a second pass with an expander',
     'hole-will-not-stand': 'the hole may close before the pipe is in',

@@ -1,11 +1,7 @@
 import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
-import {
-  FOUND_ON_GROUND,
-  PRIVATE_ANSWERS,
-  PRIVATE_KINDS,
-  QUALITY_SCHEMES,
-} from '../../shared/core/plan/asked-input.ts'
+import { QUALITY_SCHEMES } from '../../shared/core/digsafe/quality-levels.ts'
+import { FOUND_ON_GROUND, PRIVATE_ANSWERS, PRIVATE_KINDS } from '../../shared/core/plan/asked-input.ts'
 import { DEFAULTS } from '../../shared/core/plan/assumptions.ts'
 import {
   AIM_METHODS,

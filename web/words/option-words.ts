@@ -1,9 +1,5 @@
-import {
-  FOUND_ON_GROUND,
-  LEVELS_OF,
-  PRIVATE_ANSWERS,
-  QUALITY_SCHEMES,
-} from '../../shared/core/plan/asked-input.ts'
+import { LEVELS_OF, QUALITY_SCHEMES } from '../../shared/core/digsafe/quality-levels.ts'
+import { FOUND_ON_GROUND, PRIVATE_ANSWERS } from '../../shared/core/plan/asked-input.ts'
 import { planWord, type WordGroup } from '../../shared/text/plan-words.ts'
 import type { Option } from '../fields/choice-field.tsx'
 import { say } from '../state/unit-choice.ts'

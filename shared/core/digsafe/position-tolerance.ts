@@ -1,6 +1,6 @@
 import { PreconditionError } from '../outcome.ts'
-import { LEVELS_OF, QUALITY_SCHEMES, type QualityLevel, type QualityScheme } from '../plan/asked-input.ts'
 import { relation } from '../relation.ts'
+import { LEVELS_OF, QUALITY_SCHEMES, type QualityLevel, type QualityScheme } from './quality-levels.ts'
 
 /** Half widths; a depth that is a share of the depth has a floor. */
 type Tolerance = {

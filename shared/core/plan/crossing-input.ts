@@ -1,13 +1,7 @@
+import type { QualityLevel, QualityScheme } from '../digsafe/quality-levels.ts'
 import type { GeoPosition } from '../kinds.ts'
 import type { AirInput } from './air-input.ts'
-import type {
-  ExposedInput,
-  FoundOnGround,
-  OverheadInput,
-  PrivateLinesInput,
-  QualityLevel,
-  QualityScheme,
-} from './asked-input.ts'
+import type { ExposedInput, FoundOnGround, OverheadInput, PrivateLinesInput } from './asked-input.ts'
 
 /** One crossing as the engine takes it: SI, defaults not filled in, null where nothing was said. */
 export type CrossingInput = {
