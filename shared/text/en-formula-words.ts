@@ -1,6 +1,9 @@
 /** Choices of the formulas, and what pipes are called; names of single authors stand as they are. */
 export const EN_FORMULA_WORDS = {
   choice: {
+    'asce-38': 'ASCE 38',
+    'pas-128': 'PAS 128',
+    'as-5488': 'AS 5488',
     none: 'none',
     fitted: 'fitted',
     tool: 'the tool',

@@ -9,6 +9,9 @@ type SameWords = {
 /** Opciones de las fórmulas, y cómo se llaman los tubos. */
 export const ES_FORMULA_WORDS = {
   choice: {
+    'asce-38': 'ASCE 38',
+    'pas-128': 'PAS 128',
+    'as-5488': 'AS 5488',
     none: 'ninguna',
     fitted: 'sí lleva',
     tool: 'el topo',

@@ -72,6 +72,7 @@ export const ES_RELATION_TITLES: Readonly<Record<string, string>> = {
   'noise-duration': 'Horas al día que se permite un ruido',
   'noise-dose': 'Ruido del día como parte de lo permitido',
   'hose-thrust': 'Empuje de una manguera que se zafa',
+  'position-tolerance': 'Qué tan bien sabe una clase de evidencia dónde está una línea',
   'burning-line-distance': 'Distancia a una línea de gas que arde',
   'archard-wear': 'Desgaste de un par que desliza (Archard)',
   'equivalent-quartz': 'Cuarzo equivalente',
@@ -137,6 +138,8 @@ export const ES_RELATION_REMARKS: Readonly<Record<string, string>> = {
     'Lo que detiene el latigazo es un cable en cada unión y un corte automático donde la manguera pasa de 1/2 in por dentro.',
   'earliest-start':
     'Ayuda para planear, no consejo legal: nada se calcula con un renglón revisado más de doce meses antes del aviso, y siempre manda el boleto impreso.',
+  'position-tolerance':
+    'La pintura y los planos son la clase más baja: ni posición ni profundidad. Aun la mejor clase sin descubrir se come la mitad de una separación de 12 in a 1 m. Toda línea en el trayecto se descubre, sea cual sea su clase.',
   'noise-duration':
     'En el oído del operador, medido: no hay un nivel público para el topo. Por encima de 115 dBA no se permite ningún tiempo; los picos no pasan de 140 dB. La tabla impresa redondea.',
   'noise-dose': 'Los picos no pasan de 140 dB, y nadie pasa de 115 dBA por corto que sea.',
@@ -187,6 +190,8 @@ export const ES_RELATION_FORMULAS: Readonly<Record<string, string>> = {
   'engine-power': 'P = P_r·[1 − 0.03·(z − 500 ft)/1000 ft] sin turbo',
   'earliest-start':
     'día del aviso = 0; cuatro maneras de contar: días completos, enésimo día, horas desde la siguiente apertura, horas de reloj',
+  'position-tolerance':
+    'PAS 128: B1 ±150 mm y ±15 % de la profundidad, B2 ±250 mm y ±40 %, mínimos 150 y 250 mm; las demás por tabla',
   'noise-duration': 'OSHA T = 8 h / 2^((L − 90)/5); NIOSH T = 8 h / 2^((L − 85)/3)',
   'noise-dose': 'F = Σ C/T, T según la fórmula de la regla',
   'burning-line-distance': 'x ft = 2.28·D in·√(p psig); se toma el mayor entre x y 330 ft',

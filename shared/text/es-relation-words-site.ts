@@ -62,6 +62,13 @@ export const ES_SITE_QUANTITIES: Readonly<Record<string, string>> = {
   'share of what is allowed; above 1 fails': 'parte de lo permitido; más de 1 no cumple',
   'bore of the hose': 'diámetro interior de la manguera',
   'gauge pressure in it': 'presión manométrica dentro',
+  'whose classes: United States, United Kingdom, Australia':
+    'clases de quién: Estados Unidos, Reino Unido, Australia',
+  'class as the survey says it': 'clase como la dice el levantamiento',
+  'depth given for the line': 'profundidad que se da de la línea',
+  'either way in plan; none: the class promises nothing':
+    'a cada lado en planta; ninguna: la clase no promete nada',
+  'up or down; none: the class promises no depth': 'arriba o abajo; ninguna: la clase no promete profundidad',
   'pressure times bore area, at rest': 'presión por área interior, en reposo',
   'inside diameter of the gas line': 'diámetro interior de la línea de gas',
   'its gauge pressure': 'su presión manométrica',

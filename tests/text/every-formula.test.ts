@@ -25,7 +25,7 @@ const choices = [...new Set(fields.flatMap((field) => ('choices' in field ? fiel
 
 /** Names of single authors, letters of classes, codes of rules and places; the same in every language. */
 const NAMES =
-  /^(?:[ABC]|colebrook|serghides|haaland|churchill|wolff|peck|meyerhof|hara|osha|niosh|[A-Z]{2}(?:-[A-Z]{2})?|pe\d{4})$/
+  /^(?:[A-D]|B[1-4]|colebrook|serghides|haaland|churchill|wolff|peck|meyerhof|hara|osha|niosh|[A-Z]{2}(?:-[A-Z]{2})?|pe\d{4})$/
 /** A formula with no word of English in it reads the same in Spanish. */
 const WORDY = /[a-z]{5,}|\bif\b|\belse\b|\btop\b/
 const SYMBOLS_ONLY = /\b(?:log10|acos|asin|atan|tanh|erfc?)\b/g
