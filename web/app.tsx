@@ -68,13 +68,15 @@ export function App({ model }: { readonly model: CrossingModel }) {
   return (
     <LocationProvider>
       <Header />
-      <Router>
-        <Route path="/" component={DraftPage} model={model} />
-        <Route path="/crossings" component={SavedPage} draft={model} />
-        <Route path="/crossings/:id" component={SavedCrossingPage} draft={model} />
-        <Route path="/workings" component={WorkingsPage} />
-        <Route default component={NotFound} />
-      </Router>
+      <div class="place">
+        <Router>
+          <Route path="/" component={DraftPage} model={model} />
+          <Route path="/crossings" component={SavedPage} draft={model} />
+          <Route path="/crossings/:id" component={SavedCrossingPage} draft={model} />
+          <Route path="/workings" component={WorkingsPage} />
+          <Route default component={NotFound} />
+        </Router>
+      </div>
       <ConnectionNote />
       <footer class="shell-footer">
         <p>{SHELL.caution}</p>

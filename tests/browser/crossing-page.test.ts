@@ -29,7 +29,7 @@ async function openCrossing(options: Parameters<Site['open']>[0]): Promise<Page>
 }
 
 async function openDemo(page: Page): Promise<void> {
-  const more = page.locator('details', { hasText: 'A kept crossing or a file' })
+  const more = page.locator('details', { hasText: 'a usual job, a kept crossing, a file' })
   if ((await more.getAttribute('open')) === null) await more.locator('summary').click()
   const choice = page.getByLabel('A crossing kept here')
   await choice.locator('option', { hasText: DEMO }).waitFor({ state: 'attached' })
@@ -112,6 +112,47 @@ describe.each([
   })
 })
 
+/** Sums what moved unasked from the first paint on, also straight after a key. */
+const WATCH_SHIFTS = `
+  window.shifted = 0
+  new PerformanceObserver((list) => {
+    for (const each of list.getEntries()) window.shifted += each.value
+  }).observe({ type: 'layout-shift', buffered: true })`
+const shifted = (page: Page): Promise<number> => page.evaluate('window.shifted')
+
+test('the first desk screen holds verdict, drawing and first fields, and nothing moves: neither at load nor while typing', async () => {
+  const page = await site.open(DESK)
+  await page.addInitScript(WATCH_SHIFTS)
+  await page.goto(site.address)
+  await page.getByRole('heading', { name: 'Assumed' }).waitFor()
+  await page.locator('.profile-drawing svg').waitFor()
+  await page.getByText('Not saved yet').waitFor()
+  const length = page.getByLabel('Length, face to face')
+  for (const part of [verdict(page), page.locator('.profile-pane'), length]) {
+    const box = await part.boundingBox()
+    expect((box?.y ?? 900) + (box?.height ?? 0)).toBeLessThanOrEqual(900)
+  }
+  const before = await hammering(page).textContent()
+  await length.fill('31 ft')
+  await changedFrom(page, before)
+  expect(await shifted(page)).toBeLessThan(0.01)
+  await page.context().close()
+})
+
+test('a pipe that cannot be read leaves answers that say they are of before; the hold leads to its reasons', async () => {
+  const page = await openCrossing(PHONE)
+  const note = page.locator('#field-pipes-0-note')
+  await note.fill('purple pipe')
+  await note.press('Tab')
+  await verdict(page).getByText('Before the last entry').waitFor()
+  await page.getByRole('button', { name: /^Pipe/ }).first().waitFor()
+  await verdict(page).getByRole('link').click()
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('release-heading')
+  await note.fill('3/4 K')
+  await page.getByText('Before the last entry').waitFor({ state: 'detached' })
+  await page.context().close()
+})
+
 test('answers are shown in the units chosen, and the choice is remembered', async () => {
   const page = await openCrossing(DESK)
   await page.getByLabel('SI', { exact: true }).check()
@@ -137,6 +178,7 @@ test('a line given by positions is drawn on a plain grid, with nothing fetched f
 test('a crossing is saved as a file and opened again, word for word', async () => {
   const page = await openCrossing(DESK)
   await page.getByLabel('Length, face to face').fill("27'6")
+  await page.getByText('a usual job, a kept crossing, a file').click()
   const download = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Save as a file' }).click()
   const path = await (await download).path()
@@ -147,10 +189,22 @@ test('a crossing is saved as a file and opened again, word for word', async () =
   await page.context().close()
 })
 
-test('nothing scrolls sideways on the narrowest screen', async () => {
-  const page = await openCrossing({ viewport: { width: 320, height: 700 } })
-  expect(await sidewaysScroll(page)).toBe(0)
-  await page.context().close()
+test('no page scrolls sideways, at 320 px and at twice the size of a desk, with everything unfolded', async () => {
+  for (const viewport of [
+    { width: 320, height: 700 },
+    { width: 640, height: 450 },
+  ]) {
+    const page = await openCrossing({ viewport })
+    for (const path of ['/', '/crossings', '/workings']) {
+      await page.goto(new URL(path, site.address).href)
+      await page.locator('main').waitFor()
+      await page.evaluate(() => {
+        for (const folded of document.querySelectorAll('details')) folded.open = true
+      })
+      expect([path, viewport.width, await sidewaysScroll(page)]).toEqual([path, viewport.width, 0])
+    }
+    await page.context().close()
+  }
 })
 
 test('what the first screen needs is under 150 kB on the wire', () => {

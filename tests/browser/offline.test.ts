@@ -50,7 +50,7 @@ async function worksAlone(page: Page): Promise<void> {
   await note(page).getByText('No network: answers still work. 1 change waits to be sent.').waitFor()
   const kept = page.locator('option', { hasText: `${DEMO}, kept just now` })
   await kept.waitFor({ state: 'attached' })
-  await page.getByText('A kept crossing or a file').click()
+  await page.getByText('a usual job, a kept crossing, a file').click()
   await page.getByLabel('A crossing kept here').selectOption({ label: (await kept.textContent()) ?? '' })
   await page.getByRole('heading', { level: 1, name: DEMO }).waitFor()
   const before = await hammering(page).textContent()

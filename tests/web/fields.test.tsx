@@ -97,6 +97,24 @@ describe('a pipe note', () => {
     expect(model.answers.value.state).toBe('current')
   })
 
+  test('one that is not known makes the answers those of before, until it is mended or gone', () => {
+    const model = createCrossingModel(FIRST_PRESET, { soon: (run) => run() })
+    const { unmount } = render(<PipeNoteField model={model} path="pipes.0" label="Pipe" />)
+    const field = screen.getByLabelText('Pipe')
+    const type = (value: string) => {
+      fireEvent.input(field, { target: { value } })
+      fireEvent.blur(field)
+    }
+    type('purple pipe')
+    expect(model.answers.value).toMatchObject({ state: 'former', issues: [{ path: 'pipes.0.note' }] })
+    type('1 CTS')
+    expect(model.answers.value.state).toBe('current')
+    type('purple pipe')
+    expect(model.answers.value.state).toBe('former')
+    unmount()
+    expect(model.answers.value.state).toBe('current')
+  })
+
   test('one that is not known says so with examples, and shows the former pipe as the former', () => {
     const field = noteField()
     fireEvent.input(field, { target: { value: 'purple pipe' } })

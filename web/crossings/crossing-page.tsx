@@ -30,40 +30,48 @@ export function CrossingPage({ model, saving, isDraft }: Props) {
   return (
     <main class="crossing">
       <h1 class="crossing-name">{textAt(model.document.value, 'name') || FORM.unnamed}</h1>
-      <div class="saving">{saving}</div>
-      {isDraft && <ExampleNote model={model} />}
       <Guard model={model}>
         <VerdictLine model={model} />
       </Guard>
-      <Guard model={model}>
-        <ProfilePlace model={model} />
-      </Guard>
-      <form
-        class="crossing-form"
-        aria-labelledby="form-heading"
-        onSubmit={(event) => event.preventDefault()}
-        noValidate
-      >
-        <h2 id="form-heading" class="column-heading">
-          {FORM.heading}
-        </h2>
-        {isDraft && <StartPanel model={model} />}
-        <section class="panel name-panel" aria-label={FORM.name}>
-          <TextField model={model} path="name" label={FORM.name} isRequired />
-        </section>
-        <LinePanel model={model} />
-        <PipePanel model={model} />
-        <ToolPanel model={model} />
-        <AirPanel model={model} />
-        <GroundPanel model={model} />
-        <OverPanel model={model} />
-        <LinesPanel model={model} />
-        <PrivatePanel model={model} />
-        <LocatePanel model={model} />
-        <SeenPanel model={model} />
-        <RatesPanel model={model} />
-      </form>
-      <Answers model={model} />
+      <div class="saving">{saving}</div>
+      {isDraft && <ExampleNote model={model} />}
+      <div class="crossing-body">
+        <Guard model={model}>
+          <ProfilePlace model={model} />
+        </Guard>
+        <CrossingForm model={model} isDraft={isDraft} />
+        <Answers model={model} />
+      </div>
     </main>
+  )
+}
+
+function CrossingForm({ model, isDraft }: Omit<Props, 'saving'>) {
+  return (
+    <form
+      class="crossing-form"
+      aria-labelledby="form-heading"
+      onSubmit={(event) => event.preventDefault()}
+      noValidate
+    >
+      <h2 id="form-heading" class="column-heading" tabIndex={-1}>
+        {FORM.heading}
+      </h2>
+      {isDraft && <StartPanel model={model} />}
+      <section class="panel name-panel" aria-label={FORM.name}>
+        <TextField model={model} path="name" label={FORM.name} isRequired />
+      </section>
+      <LinePanel model={model} />
+      <PipePanel model={model} />
+      <ToolPanel model={model} />
+      <AirPanel model={model} />
+      <GroundPanel model={model} />
+      <OverPanel model={model} />
+      <LinesPanel model={model} />
+      <PrivatePanel model={model} />
+      <LocatePanel model={model} />
+      <SeenPanel model={model} />
+      <RatesPanel model={model} />
+    </form>
   )
 }

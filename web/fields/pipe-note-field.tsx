@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { formatQuantity } from '../../shared/quantities/format-quantity.ts'
 import { type PipeNote, parsePipeNote } from '../../shared/quantities/parse-trade.ts'
 import { pipeNameOf } from '../../shared/text/pipe-name.ts'
@@ -53,6 +53,13 @@ export function PipeNoteField({ model, path, label, hint }: FieldPlace) {
     if (parsed?.ok) model.setAll(changesFrom(path, parsed, typed))
   }
   const issues = isLeft && note !== null && !note.ok ? [{ ...note.issue, path: `${path}.note` }] : []
+  const isUnread = issues.length > 0
+  // The crossing has another pipe than what stands here: its answers are of before.
+  useEffect(() => {
+    const [issue] = issues
+    model.markUnread(`${path}.note`, issue ?? null)
+    return () => model.markUnread(`${path}.note`, null)
+  }, [model, path, isUnread, text])
   const inFile = pipeInWords(model.document.value, path)
   // While what stands here is not read, the pipe of the file is another one.
   const isOther = inFile !== '' && note !== null && !note.ok

@@ -127,19 +127,35 @@ function Below({ model, input, plan, section, change, look, whole, isNarrow }: B
         {!isNarrow && actions}
       </div>
       <p class="fine profile-hint">{profileWord('hint', words)}</p>
-      <ProfileTable table={section.table} say={words} />
-      {isNarrow && (
-        <details class="folded">
-          <summary>{profileWord('more', words)}</summary>
-          {actions}
-        </details>
-      )}
+      <div class="profile-folds">
+        <ProfileTable table={section.table} say={words} />
+        {isNarrow && (
+          <details class="folded">
+            <summary>{profileWord('more', words)}</summary>
+            {actions}
+          </details>
+        )}
+      </div>
     </>
   )
 }
 
 /** Any page shows the section alone at first, so that the form is in sight; on a narrower one what few need is folded. */
-const NARROW_PX = 640
+const NARROW_PX = 900
+
+/** The section alone stands in one of these heights: what is below it does not move with every line that comes or goes. */
+const BOX_PX = [332, 366, 440, 512]
+
+/** The height of that place; it grows with a crossing, and shrinks only with another one or another width. */
+function useBoxHeight(model: CrossingModel, widthPx: number, drawing: Drawing | null): number | null {
+  const kept = useRef({ of: '', px: 0 })
+  if (drawing === null) return null
+  const of = `${model.opened.value} ${widthPx}`
+  const { sectionPx } = drawing
+  const px = BOX_PX.find((each) => each >= sectionPx) ?? sectionPx
+  kept.current = { of, px: kept.current.of === of ? Math.max(kept.current.px, px) : px }
+  return kept.current.px
+}
 
 /** So far down the pane shows the drawing; null: all of it. */
 const shownPx = (isFolded: boolean, zoom: number, drawing: Drawing) => {
@@ -163,16 +179,21 @@ function Planned({ model, input, plan, isFormer }: PlannedProps) {
   const isFolded = !isWhole
   const change = useDepthChange(model)
   const drawing = useDrawing(input, plan, widthPx, { zoom, exaggeration: exaggeration ?? heldScale })
+  const boxPx = useBoxHeight(model, widthPx, drawing)
   const words = say.value
   useEffect(() => keepHeight(place.current?.offsetHeight ?? 0), [drawing])
   return (
     <section ref={place} class="panel profile" aria-label={profileWord('heading', words)}>
-      {isFormer && (
-        <p class="profile-former" role="status">
-          {profileWord('former', words)}
-        </p>
-      )}
-      <div ref={box} class={isFormer ? 'profile-box former' : 'profile-box'}>
+      <div
+        ref={box}
+        class={isFormer ? 'profile-box former' : 'profile-box'}
+        style={boxPx === null ? {} : { minHeight: `${boxPx}px` }}
+      >
+        {isFormer && (
+          <p class="profile-former" role="status">
+            {profileWord('former', words)}
+          </p>
+        )}
         {drawing !== null && (
           <ZoomPane
             label={profileWord('pane', words)}

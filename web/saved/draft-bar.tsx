@@ -9,7 +9,6 @@ import { FilesBroughtIn } from './files-brought-in.tsx'
 import { rememberJustSaved } from './load-crossing.ts'
 import { MergePanel } from './merge-panel.tsx'
 import { newId } from './new-id.ts'
-import { ReplacedNote } from './replaced-note.tsx'
 import { SaveBar } from './save-bar.tsx'
 import { createSaver, type Saver } from './saver.ts'
 import { SAVER_DOORS } from './saver-doors.ts'
@@ -62,9 +61,6 @@ export function DraftBar({ model: draft }: { readonly model: CrossingModel }) {
   return (
     <>
       <SaveBar saver={saver} onSaved={goOn} />
-      <div role="status">
-        <ReplacedNote draft={draft} />
-      </div>
       <MergePanel saver={saver} model={draft} onSaveAsNew={beginAnew} onSaved={goOn} />
       <FilesBroughtIn
         doors={{

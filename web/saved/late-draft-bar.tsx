@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { CrossingModel } from '../state/crossing-model.ts'
+import { ReplacedNote } from './replaced-note.tsx'
 
 type Bar = typeof import('./draft-bar.tsx')['DraftBar']
 
@@ -9,5 +10,12 @@ export function LateDraftBar({ model }: { readonly model: CrossingModel }) {
   useEffect(() => {
     import('./draft-bar.tsx').then((found) => setBar(() => found.DraftBar))
   }, [])
-  return DraftBar === null ? null : <DraftBar model={model} />
+  return (
+    <>
+      {DraftBar === null ? <div class="save-bar" /> : <DraftBar model={model} />}
+      <div role="status">
+        <ReplacedNote draft={model} />
+      </div>
+    </>
+  )
 }

@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals'
+import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals'
 import { parseCrossing } from '../../shared/contracts/crossing.ts'
 import type { Issue } from '../../shared/core/outcome.ts'
 import type { CrossingInput } from '../../shared/core/plan/crossing-input.ts'
@@ -28,6 +28,8 @@ export type CrossingModel = {
   readonly opened: ReadonlySignal<number>
   /** What a choice between two ways of saying something has put aside, so that choosing back loses nothing. */
   readonly setAside: Map<Path, Json>
+  /** What stands in a field and could not be read, so that the crossing still has what stood there before; null: it could. */
+  markUnread(path: Path, issue: Issue | null): void
   set(path: Path, value: Json | undefined): void
   /** Several values in one step. */
   setAll(changes: readonly (readonly [Path, Json | undefined])[]): void
@@ -56,6 +58,7 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
   const setAside = new Map<Path, Json>()
   /** Places that were filled in and emptied again. */
   const emptied: Signal<ReadonlySet<Path>> = signal(new Set())
+  const unread: Signal<ReadonlyMap<Path, Issue>> = signal(new Map())
   let waiting = false
   // Kept outside the signals: it follows from their history, not from their present values.
   let lastGood: { readonly plan: Plan; readonly input: CrossingInput } | null = null
@@ -80,9 +83,9 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
     const outcome = parsed.ok ? planCrossing(parsed.value) : parsed
     if (parsed.ok && outcome.ok) {
       lastGood = { plan: outcome.value, input: parsed.value }
-      return { state: 'current', ...lastGood }
+      if (unread.value.size === 0) return { state: 'current', ...lastGood }
     }
-    const issues = outcome.ok ? [] : outcome.issues
+    const issues = [...unread.value.values(), ...(outcome.ok ? [] : outcome.issues)]
     return lastGood === null ? { state: 'none', issues } : { state: 'former', ...lastGood, issues }
   })
 
@@ -99,15 +102,25 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
     }),
     opened,
     setAside,
+    markUnread(path, issue) {
+      const former = unread.peek()
+      if (issue === null && !former.has(path)) return
+      const others = [...former].filter(([each]) => each !== path)
+      unread.value = new Map(issue === null ? others : [...others, [path, issue]])
+    },
     set: (path, value) => setAll([[path, value]]),
     setAll,
     open(next) {
       lastGood = null
       setAside.clear()
-      emptied.value = new Set()
-      opened.value += 1
-      document.value = next
-      settled.value = next
+      // In one step: nobody is to see answers of the former crossing among what is the next one's already.
+      batch(() => {
+        emptied.value = new Set()
+        unread.value = new Map()
+        opened.value += 1
+        document.value = next
+        settled.value = next
+      })
     },
   }
 }

@@ -5,7 +5,7 @@ export const EN_ANSWERS = {
   heading: 'The answers',
   waiting: 'No answers yet: fill in what is named below.',
   former: 'From the last complete entry. What stands in the form now cannot be planned:',
-  formerInBrief: 'Last complete entry:',
+  formerInBrief: 'Before the last entry',
   broken:
     'This is our mistake, not yours: the crossing could not be worked out. Nothing you typed is lost; save it as a file.',
   openHint: 'Tap a figure to see the math.',

@@ -5,7 +5,7 @@ export const ES_ANSWERS: typeof EN_ANSWERS = {
   heading: 'Las respuestas',
   waiting: 'Todavía no hay respuestas: llene lo que se nombra abajo.',
   former: 'De la última entrada completa. Lo que dice ahora el formulario no se puede planear:',
-  formerInBrief: 'Última entrada completa:',
+  formerInBrief: 'Antes del último dato',
   broken:
     'El error es nuestro, no suyo: el cruce no se pudo calcular. Nada de lo escrito se pierde; guárdelo como archivo.',
   openHint: 'Toque una cifra para ver el cálculo.',

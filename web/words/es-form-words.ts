@@ -6,7 +6,7 @@ export const ES_FORM: typeof EN_FORM = {
   unsaid: 'sin dato',
   start: {
     heading: 'Empezar con',
-    more: 'Un cruce guardado o un archivo',
+    more: 'un trabajo usual, un cruce guardado, un archivo',
     presets: 'Un trabajo usual, como ejemplo: cambie lo que sea distinto',
     jobs: {
       'short-side-water': 'Toma de agua, lado corto',
@@ -19,6 +19,7 @@ export const ES_FORM: typeof EN_FORM = {
     empty: 'Un formulario vacío',
     startEmpty: 'Empezar en blanco',
     example: 'Este es un ejemplo de un pueblo inventado, para conocer la página: no es el trabajo de nadie.',
+    begun: 'Empezado con un ejemplo: lo que no haya cambiado sigue siendo inventado.',
     replaced: (former, opened) => `«${former}» se reemplazó por «${opened}».`,
     emptyName: 'un cruce vacío',
     undo: 'Deshacer',

@@ -6,11 +6,12 @@ export const EN_FORM = {
   unsaid: 'not said',
   start: {
     heading: 'Start from',
-    more: 'A kept crossing or a file',
+    more: 'a usual job, a kept crossing, a file',
     presets: 'A usual job, as an example: change what differs',
     empty: 'An empty form',
     startEmpty: 'Start empty',
     example: 'This is an example from an invented town, to look around in: it is nobody’s job.',
+    begun: 'Begun from an example: what you have not changed is still invented.',
     replaced: (former: string, opened: string) => `“${former}” was replaced by “${opened}”.`,
     emptyName: 'an empty crossing',
     undo: 'Undo',

@@ -37,7 +37,6 @@ function Parts({ model, plan, input }: Props & PartsProps) {
     <RecordedRelations.Provider value={relationsOf(plan)}>
       <p class="verdict-whole">{verdictSentence(plan, say.value)}</p>
       <ComparePanel model={model} plan={plan} />
-      <p class="fine">{ANSWERS.openHint}</p>
       <ReleasePanel plan={plan} />
       <TimePanel plan={plan} />
       <AirAnswer plan={plan} />
@@ -63,15 +62,19 @@ function Current({ model }: Props) {
     return <Problems issues={answers.issues} isBegun={false} />
   }
   return (
-    <>
-      {answers.state === 'former' && (
-        <div class="former-note" role="status">
-          <p>{ANSWERS.former}</p>
-          <Problems issues={answers.issues} isBegun />
-        </div>
-      )}
+    <div class={answers.state === 'former' ? 'answers-body former' : 'answers-body'}>
+      <div class="answers-state" role="status">
+        {answers.state === 'former' ? (
+          <div class="former-note">
+            <p>{ANSWERS.former}</p>
+            <Problems issues={answers.issues} isBegun />
+          </div>
+        ) : (
+          <p class="fine">{ANSWERS.openHint}</p>
+        )}
+      </div>
       <Parts model={model} plan={answers.plan} input={answers.input} />
-    </>
+    </div>
   )
 }
 
@@ -86,7 +89,7 @@ const Jumps = () => (
 export function Answers({ model }: Props) {
   return (
     <section class="answers" aria-labelledby="answers-heading">
-      <h2 id="answers-heading" class="column-heading">
+      <h2 id="answers-heading" class="column-heading" tabIndex={-1}>
         {ANSWERS.heading}
       </h2>
       <Guard model={model}>

@@ -12,11 +12,11 @@ export function MapPanel({ input }: { readonly input: CrossingInput }) {
   useEffect(() => {
     if (hasPositions) import('../../map/line-map.tsx').then(({ LineMap }) => setDrawn(() => LineMap))
   }, [hasPositions])
-  if (!('launch' in input.line) || Drawn === null) return null
+  if (!('launch' in input.line)) return null
   const { launch, reception } = input.line
   return (
     <Panel id="map" heading={ANSWERS.path.map}>
-      <Drawn launch={launch} reception={reception} />
+      {Drawn === null ? <div class="line-map-place" /> : <Drawn launch={launch} reception={reception} />}
     </Panel>
   )
 }

@@ -22,15 +22,10 @@ export function VerdictLine({ model }: { readonly model: CrossingModel }) {
       <a class="verdict-status" href="#release-heading">
         <StatusWord status={answers.plan.release.status} />
       </a>
-      <p class="verdict-full">
-        {isFormer && `${ANSWERS.formerInBrief} `}
-        {verdictSentence(answers.plan, say.value)}
-      </p>
-      <p class="verdict-brief">
-        {isFormer && `${ANSWERS.formerInBrief} `}
-        {verdictInBrief(answers.plan, say.value)}
-      </p>
-      {price !== null && <p class="verdict-price">{price}</p>}
+      {isFormer && <p class="verdict-former">{ANSWERS.formerInBrief}</p>}
+      <p class="verdict-full">{verdictSentence(answers.plan, say.value)}</p>
+      <p class="verdict-brief">{verdictInBrief(answers.plan, say.value)}</p>
+      {price !== null && !isFormer && <p class="verdict-price">{price}</p>}
     </div>
   )
 }

@@ -3,11 +3,13 @@ import { useState } from 'preact/hooks'
 
 type Props = { readonly id: string; readonly heading: string; readonly children: ComponentChildren }
 
-/** One part of the page, named by its heading. */
+/** One part of the page, named by its heading; the focus goes to that with whoever jumps there. */
 export function Panel({ id, heading, children }: Props) {
   return (
     <section class="panel" aria-labelledby={`${id}-heading`}>
-      <h2 id={`${id}-heading`}>{heading}</h2>
+      <h2 id={`${id}-heading`} tabIndex={-1}>
+        {heading}
+      </h2>
       {children}
     </section>
   )

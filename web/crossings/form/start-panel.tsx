@@ -8,7 +8,7 @@ import { readCrossingFile, saveCrossingFile } from '../../state/crossing-file.ts
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { FORM } from '../../words/form-words.ts'
 import { EMPTY_CROSSING, PRESETS } from '../presets.ts'
-import { Folded, isWideScreen, Panel } from './panel.tsx'
+import { FoldedPanel } from './panel.tsx'
 
 const W = FORM.start
 type Props = { readonly model: CrossingModel }
@@ -90,9 +90,8 @@ function FileChoice({ model }: Props) {
 }
 
 export function StartPanel({ model }: Props) {
-  const [isWide] = useState(isWideScreen)
   return (
-    <Panel id="start" heading={W.heading}>
+    <FoldedPanel id="start" heading={W.heading} inBrief={W.more}>
       <fieldset class="presets">
         <legend>{W.presets}</legend>
         {PRESETS.map(({ id, document }) => (
@@ -109,10 +108,10 @@ export function StartPanel({ model }: Props) {
         {W.empty}
       </button>
       <ReplacedNote draft={model} />
-      <Folded words={W.more} isOpen={isWide}>
+      <div class="fields">
         <DemoChoice model={model} />
         <FileChoice model={model} />
-      </Folded>
-    </Panel>
+      </div>
+    </FoldedPanel>
   )
 }
