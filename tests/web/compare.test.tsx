@@ -82,7 +82,7 @@ describe('figures without a relation open what they are made of', () => {
   ])('%s', async (figure, part) => {
     render(<Answers model={model} />)
     // Folded parts are in the page all the same.
-    fireEvent.click(await screen.findByRole('button', { name: figure, hidden: true }))
+    fireEvent.click(await screen.findByRole('button', { name: figure, hidden: true }, { timeout: 5000 }))
     const dialog = await screen.findByRole('dialog')
     expect(within(dialog).getByText(new RegExp(part, 'i'))).toBeTruthy()
   })
