@@ -50,6 +50,17 @@ function withEmptied(
   return new Set(value === undefined ? [...others, path] : others)
 }
 
+/** The very same map when nothing changes: then nothing is worked out again. */
+function withUnread(
+  unread: ReadonlyMap<Path, Issue>,
+  path: Path,
+  issue: Issue | null,
+): ReadonlyMap<Path, Issue> {
+  if (issue === null && !unread.has(path)) return unread
+  const others = [...unread].filter(([each]) => each !== path)
+  return new Map(issue === null ? others : [...others, [path, issue]])
+}
+
 export function createCrossingModel(initial: JsonObject, options: Options = {}): CrossingModel {
   const soon = options.soon ?? ((run) => requestAnimationFrame(run))
   const document = signal(initial)
@@ -103,10 +114,7 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
     opened,
     setAside,
     markUnread(path, issue) {
-      const former = unread.peek()
-      if (issue === null && !former.has(path)) return
-      const others = [...former].filter(([each]) => each !== path)
-      unread.value = new Map(issue === null ? others : [...others, [path, issue]])
+      unread.value = withUnread(unread.peek(), path, issue)
     },
     set: (path, value) => setAll([[path, value]]),
     setAll,
