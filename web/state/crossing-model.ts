@@ -50,6 +50,13 @@ function withEmptied(
   return new Set(value === undefined ? [...others, path] : others)
 }
 
+/** A field nobody has filled in yet is not a mistake: the answers say what is still needed. */
+function saidByFields(answers: Answers, emptied: ReadonlySet<Path>): readonly Issue[] {
+  if (answers.state === 'current') return []
+  const { state, issues } = answers
+  return issues.filter(({ code, path }) => code !== 'required' || (state !== 'none' && emptied.has(path)))
+}
+
 /** The very same map when nothing changes: then nothing is worked out again. */
 function withUnread(
   unread: ReadonlyMap<Path, Issue>,
@@ -103,14 +110,7 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
   return {
     document,
     answers,
-    issues: computed(() => {
-      if (answers.value.state === 'current') return []
-      // A field nobody has filled in yet is not a mistake: the answers say what is still needed.
-      const { state, issues } = answers.value
-      const isSaid = ({ code, path }: Issue) =>
-        code !== 'required' || (state !== 'none' && emptied.value.has(path))
-      return issues.filter(isSaid)
-    }),
+    issues: computed(() => saidByFields(answers.value, emptied.value)),
     opened,
     setAside,
     markUnread(path, issue) {
