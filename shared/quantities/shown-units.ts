@@ -86,7 +86,10 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
     massFlow: [{ unit: 'lb/h', significant: 2 }],
     density: [{ unit: 'lb/ft3', significant: 3 }],
     unitWeight: [{ unit: 'pcf', step: 1 }],
-    force: [{ unit: 'lbf', significant: 3 }],
+    force: [
+      { below: 4448, unit: 'lbf', step: 1 },
+      { unit: 'lbf', significant: 3 },
+    ],
     energy: [{ unit: 'ft-lb', significant: 3 }],
     power: [{ unit: 'hp', significant: 2 }],
     gaugePressure: [{ unit: 'psi', step: 1 }],
@@ -145,10 +148,13 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
     density: [{ unit: 'kg/m3', significant: 3 }],
     unitWeight: [{ unit: 'kN/m3', step: 0.1 }],
     force: [
-      { below: 1000, unit: 'N', significant: 3 },
+      { below: 1000, unit: 'N', step: 1 },
       { unit: 'kN', significant: 3 },
     ],
-    energy: [{ unit: 'J', significant: 3 }],
+    energy: [
+      { below: 9995, unit: 'J', significant: 3 },
+      { unit: 'kJ', significant: 3 },
+    ],
     power: [
       { below: 1000, unit: 'W', significant: 2 },
       { unit: 'kW', significant: 2 },

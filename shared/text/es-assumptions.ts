@@ -12,7 +12,7 @@ export const ES_ASSUMPTIONS = {
   'air.altitude': 'altitud',
   'air.lubricator': 'aceitera',
   'air.humidity': 'humedad del aire que entra',
-  'air.exponent': 'potencia con que el aire del topo sigue a la presión',
+  'air.exponent': 'exponente con que el aire del topo sigue a la presión',
   'air.idleFuel': 'combustible en vacío, de la plena carga',
   'air.outletRise': 'aire que sale del compresor, sobre el de afuera',
   'line.aimFrame': 'error de puntería a lo largo del topo, con marco de mira',

@@ -11,11 +11,11 @@ export const ES_PATH: Readonly<Record<keyof typeof EN_PATH, string>> = {
   'expose/unknown':
     'Línea {line:whole}, {kind:utility} en {atM:length}: profundidad desconocida. Nadie puede decir si hay espacio.',
   'expose/short':
-    'Línea {line:whole}, {kind:utility} en {atM:length}: faltan {shortM:tapeUp} según lo dicho. Medida en una cata necesita {savesM:tapeDown} menos.',
+    'Línea {line:whole}, {kind:utility} en {atM:length}: faltan {shortM:tapeUp} según lo dicho. Medida en una calicata necesita {savesM:tapeDown} menos.',
   'expose/room':
     'Línea {line:whole}, {kind:utility} en {atM:length}: tiene espacio según lo dicho, y nadie la ha medido.',
   'expose/more': 'Corre al costado: descúbrala también en: {list:text}.',
   'drift/launch': 'Desvío contado desde el lanzamiento en {stationM:length}.',
-  'drift/hole': 'Desvío contado desde la cata en {stationM:length}, donde se ve pasar el topo.',
+  'drift/hole': 'Desvío contado desde la calicata en {stationM:length}, donde se ve pasar el topo.',
   'drift/seen': 'Desvío contado desde donde se halló el topo: {by:lookedBy} en {stationM:length}.',
 }

@@ -48,9 +48,9 @@ export const ES_RELEASE = {
   'clearance-short':
     'Línea {line:whole}, {kind:utility}: hay {separationM:tapeDown} del centro de la perforación a la línea; se necesitan {requiredM:tapeUp}, faltan {shortM:tapeUp}. Aleje la perforación esa medida (más hondo, si pasa por debajo), lance desde el pozo más cercano o mueva el trazo.',
   'cover-too-small':
-    'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. No alcanza: se piden {wantedM:tapeUp}. Baje más o use un topo menor; la cifra del permiso sustituye a la nuestra.',
+    'Con {kind:surface} encima: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. No alcanza: se piden {wantedM:tapeUp}. Baje más o use un topo menor; la cifra del permiso sustituye a la nuestra.',
   'cover-check':
-    'Bajo {kind:surface}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. Es poco: lo usual son {wantedM:tapeUp}. Tome fotos antes y vigile la superficie mientras trabaja el topo.',
+    'Con {kind:surface} encima: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. Es poco: lo usual son {wantedM:tapeUp}. Tome fotos antes y vigile la superficie mientras trabaja el topo.',
   'ticket-dates':
     'El boleto vence ({expires:text}) antes de empezar ({starts:text}). Copie otra vez las dos fechas del boleto impreso.',
   'listed-owner-silent':
@@ -97,7 +97,7 @@ export const ES_RELEASE = {
   'start-again':
     'La revisión del primer {pie|metro} halló el topo {offM:length} fuera en {stationM:length}: más de 1 de cada 100. Retroceda y empiece de nuevo en un frente sano.',
   'readings-disagree':
-    'Perforación {number:whole}: lo que se leyó del topo no concuerda, o se desvía más de lo usual. Toda duda se toma {times:oneDecimal} veces más ancha. Mire otra vez; un topo visto en una cata vale más que un instrumento.',
+    'Perforación {number:whole}: lo que se leyó del topo no concuerda, o se desvía más de lo usual. Toda duda se toma {times:oneDecimal} veces más ancha. Mire otra vez; un topo visto en una calicata vale más que un instrumento.',
   'may-miss-window':
     'Puede salir fuera de la ventana del pozo de recepción: probabilidad de acertar {probability:chance}. Haga el pozo más ancho, acorte el tiro o apunte con más cuidado.',
   'grade-not-promised':

@@ -175,7 +175,7 @@ export const ES_WORDS = {
   },
   lookedBy: {
     'first-metre': 'revisión del primer {pie|metro}',
-    seen: 'visto en una cata',
+    seen: 'visto en una calicata',
     sonde: 'transmisor en el topo',
     'hose-wire': 'alambre en la manguera',
     ear: 'de oído',

@@ -124,7 +124,11 @@ const CONSISTENCIES = [
 ]
 /** A file says them with spaces, the plan with hyphens. */
 export const consistencies = (): readonly Option[] =>
-  CONSISTENCIES.map((word) => [word, planWord('ground', word.replaceAll(' ', '-'), say.value)])
+  CONSISTENCIES.map((word) => [
+    word,
+    // Of the ground itself: "suelo blando".
+    planWord('ground', word.replaceAll(' ', '-'), say.value).replace('a/o', 'o'),
+  ])
 
 export const MATERIALS: readonly Option[] = [
   ['pe2708', 'PE2708'],

@@ -1,4 +1,5 @@
 import { PIPE_SYSTEMS } from '../../../shared/tables/pipes.ts'
+import { pipeNameOf } from '../../../shared/text/pipe-name.ts'
 import { ChoiceField, type Option } from '../../fields/choice-field.tsx'
 import { ListField } from '../../fields/list-field.tsx'
 import { NumberField } from '../../fields/number-field.tsx'
@@ -6,12 +7,20 @@ import { PipeNoteField } from '../../fields/pipe-note-field.tsx'
 import { QuantityField } from '../../fields/quantity-field.tsx'
 import { TextField } from '../../fields/text-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
+import { say } from '../../state/unit-choice.ts'
 import { FORM } from '../../words/form-words.ts'
 import { MATERIALS, pulls } from '../../words/option-words.ts'
 import { Folded, Panel } from './panel.tsx'
 
 const W = FORM.pipe
-const SYSTEMS: readonly Option[] = PIPE_SYSTEMS.map(({ id, name }) => [id, name])
+/** The table's own names say most; in another language a pipe goes by what it is called there. */
+const systems = (): readonly Option[] =>
+  PIPE_SYSTEMS.map(({ id, name, unit }) => [
+    id,
+    say.value.lang === 'en'
+      ? name
+      : `${pipeNameOf({ system: id, size: '', wall: '' }, say.value) ?? name}, ${unit}`,
+  ])
 
 export function PipePanel({ model }: { readonly model: CrossingModel }) {
   return (
@@ -31,7 +40,7 @@ export function PipePanel({ model }: { readonly model: CrossingModel }) {
                 model={model}
                 path={`${path}.system`}
                 label={W.system}
-                options={SYSTEMS}
+                options={systems()}
                 unsaid={FORM.unsaid}
               />
               <TextField model={model} path={`${path}.size`} label={W.size} />
