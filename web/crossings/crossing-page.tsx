@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact'
 import { TextField } from '../fields/text-field.tsx'
 import { ProfilePlace } from '../profile/profile-place.tsx'
+import { useJobSheet } from '../sheet/job-sheet-place.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import { textAt } from '../state/document-path.ts'
 import { FORM } from '../words/form-words.ts'
@@ -27,6 +28,7 @@ type Props = {
 
 /** One crossing, one page: what is known beside what follows from it. */
 export function CrossingPage({ model, saving, isDraft }: Props) {
+  useJobSheet(model)
   return (
     <main class="crossing">
       <h1 class="crossing-name">{textAt(model.document.value, 'name') || FORM.unnamed}</h1>

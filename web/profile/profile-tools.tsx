@@ -146,6 +146,9 @@ export function ProfileActions({ model, input, plan, exaggeration, onExaggeratio
           <option value="a4">{profileWord('a4', say)}</option>
         </select>
       </label>
+      <button type="button" class="quiet" onClick={() => window.print()}>
+        {profileWord('jobSheet', say)}
+      </button>
       <button
         type="button"
         class="quiet"

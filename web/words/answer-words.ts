@@ -211,6 +211,5 @@ export const EN_ANSWERS = {
     changed: 'changed',
     points: 'points',
   },
-  sheet: { sign: 'Name and date' },
 }
 export const ANSWERS = spoken('answers', EN_ANSWERS)

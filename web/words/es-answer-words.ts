@@ -211,5 +211,4 @@ export const ES_ANSWERS: typeof EN_ANSWERS = {
     changed: 'cambió',
     points: 'puntos',
   },
-  sheet: { sign: 'Nombre y fecha' },
 }

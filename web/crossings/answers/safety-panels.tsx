@@ -42,7 +42,6 @@ export function ChecklistPanel({ plan }: Props) {
           </li>
         ))}
       </ul>
-      <p class="sheet-sign">{ANSWERS.sheet.sign}</p>
     </FoldedPanel>
   )
 }
