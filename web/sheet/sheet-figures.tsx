@@ -15,7 +15,12 @@ type Props = { readonly plan: Plan; readonly input: CrossingInput }
 type Entry = readonly [label: string, value: string]
 
 const DOT = ' · '
-const days = (spread: Spread | null): string => shownSpread(spread, 'duration', 'is-worse').join(DOT)
+const NO_BREAK = '\u00a0'
+/** Broken between the days, never inside one. */
+const days = (spread: Spread | null): string =>
+  shownSpread(spread, 'duration', 'is-worse')
+    .map((day) => day.replaceAll(' ', NO_BREAK))
+    .join(DOT)
 
 function materialOf({ plan, input }: Props): readonly Entry[] {
   const { bore, pipes, pull } = plan
