@@ -37,6 +37,7 @@ export const hoseKeys = (bare: BareNumbers) => ({
   couplings: orNull(z.number().int().min(0).max(40)),
   couplingBore: orNull(hoseBore(bare)),
   ratedPressure: orNull(quantity('gaugePressure', bare, { min: 1e5, max: 1e7 })),
+  parallel: z.number().int().min(1).max(4).optional(),
   lossFactor: orNull(z.number().min(0.05).max(20)),
   measuredOn: orNull(z.iso.date()),
 })
@@ -54,6 +55,7 @@ const hose = (bare: BareNumbers) =>
       couplings: h.couplings,
       couplingBoreM: h.couplingBore,
       ratedGaugePa: h.ratedPressure,
+      parallel: h.parallel ?? 1,
       lossFactor: h.lossFactor,
       measuredOn: h.measuredOn,
     }

@@ -19,6 +19,10 @@ const GONE_WHEN_EMPTY: readonly string[] = [
   'utilities.*.quality',
   'privateLines.answers',
   'privateLines',
+  'air.oiler',
+  'air.separator',
+  'air.whip',
+  'air.branches.*.tool',
   'spread',
 ]
 

@@ -1,6 +1,7 @@
 import '../../shared/text/spanish.ts'
 import { ES_OFFLINE } from '../offline/es-offline-words.ts'
 import { ES_FILES, ES_MERGE, ES_SAVE_BAR, ES_SAVED, ES_STORED } from '../saved/es-saved-words.ts'
+import { ES_AIR } from './es-air-words.ts'
 import { ES_ANSWERS } from './es-answer-words.ts'
 import { ES_FORM } from './es-form-words.ts'
 import { ES_OPTIONS } from './es-option-words.ts'
@@ -9,6 +10,7 @@ import { learnSpanishWords } from './spoken-words.ts'
 
 /** The page's own words in Spanish; importing this file teaches them and the sentences of shared/text. */
 export const SPANISH_WORDS = {
+  air: ES_AIR,
   answers: ES_ANSWERS,
   fields: ES_FIELD_WORDS,
   form: ES_FORM,

@@ -16,6 +16,8 @@ export type HoseInLine = {
   readonly roughnessM?: number
   /** What a reading says the hose loses over what it is reckoned to; absent: 1. */
   readonly lossFactor?: number
+  /** Like lines side by side; absent: one. */
+  readonly parallel?: number
 }
 
 export type HoseElement = HoseInLine & { readonly kind: 'hose' | 'whip' }
@@ -58,6 +60,7 @@ export function elementOutlet(element: AirElement, flow: Through): Outlet {
     case 'whip':
       return hoseOutlet({
         ...flow,
+        massFlowKgPerS: flow.massFlowKgPerS / (element.parallel ?? 1),
         boreM: element.boreM,
         lengthM: element.lengthM,
         roughnessM: element.roughnessM ?? HOSE_ROUGHNESS_M,

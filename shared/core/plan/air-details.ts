@@ -133,7 +133,7 @@ const CUT_OFF_ABOVE_M = 0.0127
 function hazardOf({ facts, point, trace }: AirFacts): AirHazard {
   const hoses = allHoses(facts.air)
   const widest = hoses.reduce((wide, hose) => (hose.boreM > wide.boreM ? hose : wide))
-  const lengthM = hoses.reduce((sum, hose) => sum + hose.lengthM, 0)
+  const lengthM = hoses.reduce((sum, hose) => sum + hose.lengthM * hose.parallel, 0)
   const mostGaugePa = Math.max(point.unloadedGaugePa, facts.air.compressor.unloadGaugePa ?? 0)
   const { thrustN, energyJ } = trace.run(
     hoseParting,

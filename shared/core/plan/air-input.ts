@@ -12,6 +12,8 @@ export type HoseInput = {
   /** Bore of its couplings where they are narrower than the hose. */
   readonly couplingBoreM: number | null
   readonly ratedGaugePa: number | null
+  /** Like hoses side by side. */
+  readonly parallel: number
   /** What a reading says it loses over what it is reckoned to. */
   readonly lossFactor: number | null
   /** The day of that reading. */

@@ -38,6 +38,7 @@ function hoseElement(hose: HoseInput, grade: HoseGrade): HoseElement {
     kind: 'hose',
     boreM,
     lengthM,
+    ...(hose.parallel === 1 ? {} : { parallel: hose.parallel }),
     ...(hose.couplings === null ? {} : { couplings: hose.couplings }),
     ...(hose.couplingBoreM === null
       ? {}

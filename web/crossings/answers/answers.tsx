@@ -39,7 +39,7 @@ function Parts({ model, plan, input }: Props & PartsProps) {
       <ComparePanel model={model} plan={plan} />
       <ReleasePanel plan={plan} />
       <TimePanel plan={plan} />
-      <AirAnswer plan={plan} />
+      <AirAnswer plan={plan} input={input} />
       <MapPanel input={input} />
       <LaterParts plan={plan} input={input} />
     </RecordedRelations.Provider>

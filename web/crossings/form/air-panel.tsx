@@ -6,6 +6,7 @@ import { YesNoField } from '../../fields/yes-no-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { FORM } from '../../words/form-words.ts'
 import { aimMethods, heads } from '../../words/option-words.ts'
+import { LateAirMore } from './late-air-more.tsx'
 import { Folded, Panel } from './panel.tsx'
 
 const T = FORM.tool
@@ -89,6 +90,7 @@ export function AirPanel({ model }: Props) {
         <QuantityField model={model} path="air.temperature" label={W.temperature} kind="temperature" />
         <NumberField model={model} path="air.tools" label={W.tools} />
       </Folded>
+      <LateAirMore model={model} />
     </Panel>
   )
 }
