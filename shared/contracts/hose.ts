@@ -1,8 +1,8 @@
+import { hoseKeys } from './air-line.ts'
 import { nounFile } from './noun-parts.ts'
-import { quantity } from './quantity-field.ts'
 
-/** A length of hose; the keys are those of a crossing's `air.hoses`. */
-export const hoseFile = nounFile('underlane/hose@1', {
-  bore: quantity('diameter', 'refuse', { min: 0.003, max: 0.3 }),
-  length: quantity('length', 'refuse', { min: 0.1, max: 1000 }),
-})
+/**
+ * A length of hose; the keys are those of a crossing's `air.hoses`. `lossFactor` and `measuredOn` are a gauge reading of this
+ * very hose, and the day of it.
+ */
+export const hoseFile = nounFile('underlane/hose@1', hoseKeys('refuse'))

@@ -1,4 +1,5 @@
 import { ES_ACCEPTED } from './es-accepted.ts'
+import { ES_AIR_FIXES } from './es-air-fixes.ts'
 import { ES_ASSUMED, ES_ASSUMPTIONS } from './es-assumptions.ts'
 import { ES_CAUTIONS } from './es-cautions.ts'
 import { ES_CHECKLIST } from './es-checklist.ts'
@@ -15,6 +16,7 @@ import { learnSpanish } from './learned-languages.ts'
 /** Every large table of Spanish; importing this file is what makes Spanish speakable. */
 export const SPANISH = {
   accepted: ES_ACCEPTED,
+  airFixes: ES_AIR_FIXES,
   assumed: ES_ASSUMED,
   assumptions: ES_ASSUMPTIONS,
   cautions: ES_CAUTIONS,

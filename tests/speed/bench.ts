@@ -8,6 +8,7 @@ import { planCrossing } from '../../shared/core/plan/plan-crossing.ts'
 import denseSand from '../../src/store/demo/dense-sand-road.json' with { type: 'json' }
 import ducts from '../../src/store/demo/duct-run-five-shots.json' with { type: 'json' }
 import firmClay from '../../src/store/demo/firm-clay-service.json' with { type: 'json' }
+import { CHAIN, oneHose, solve, TREE_OF_FOUR } from './air-solves.ts'
 
 /** Speed side by side in one run, as ratios: an absolute millisecond says more of the machine than of the program. */
 type Row = {
@@ -67,12 +68,33 @@ const rows: Row[] = cases.map(([name, document]) => {
   return { name: `${name}, ${DRAWS} draws`, value, unit: 'ms', baseline, ratio: value / baseline }
 })
 
+/** Times a second: as many as fit a fifth of a second, so that the clock's step does not count. */
+function perSecond(work: () => unknown): number {
+  const start = performance.now()
+  let times = 0
+  while (performance.now() - start < 200) {
+    for (let i = 0; i < 20; i++) work()
+    times += 20
+  }
+  return (1000 * times) / (performance.now() - start)
+}
+
+for (const [name, tree] of [
+  ['air solve, chain of three hoses', CHAIN],
+  ['air solve, tree of four tools', TREE_OF_FOUR],
+] as const) {
+  perSecond(() => solve(tree))
+  const baseline = perSecond(oneHose)
+  const value = perSecond(() => solve(tree))
+  rows.push({ name, value, unit: '1/s', baseline, ratio: value / baseline })
+}
+
 const at = process.argv.indexOf('--json')
 const file = at < 0 ? undefined : process.argv[at + 1]
 const machine = `${cpus()[0]?.model ?? 'unknown'}, Node ${process.version}`
 if (file) writeFileSync(file, `${JSON.stringify({ machine, rows }, null, 2)}\n`)
 for (const row of rows) {
   process.stdout.write(
-    `${row.name.padEnd(42)} ${row.value.toFixed(3)} ms   bare loop ${row.baseline.toFixed(3)} ms   ratio ${row.ratio.toFixed(1)}\n`,
+    `${row.name.padEnd(42)} ${row.value.toFixed(3)} ${row.unit}   bare ${row.baseline.toFixed(3)} ${row.unit}   ratio ${row.ratio.toPrecision(3)}\n`,
   )
 }

@@ -2,6 +2,7 @@ import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
 import { QUALITY_SCHEMES } from '../../shared/core/digsafe/quality-levels.ts'
 import { FOUND_ON_GROUND, PRIVATE_ANSWERS, PRIVATE_KINDS } from '../../shared/core/plan/asked-input.ts'
+import { AIR_CHANGES } from '../../shared/core/plan/air-changes.ts'
 import { DEFAULTS } from '../../shared/core/plan/assumptions.ts'
 import {
   AIM_METHODS,
@@ -18,6 +19,7 @@ import {
 } from '../../shared/core/plan/crossing-input.ts'
 import { COHESIVE_STATES, GRANULAR_STATES } from '../../shared/tables/ground-families.ts'
 import { USCS_SOILS } from '../../shared/tables/uscs-soils.ts'
+import { AIR_FIX_TEMPLATES } from '../../shared/text/air-fix-sentences.ts'
 import { ASSUMPTION_TEMPLATES } from '../../shared/text/assumption-words.ts'
 import { CAUTION_TEMPLATES } from '../../shared/text/caution-sentences.ts'
 import { CHECKLIST_TEMPLATES } from '../../shared/text/checklist-sentences.ts'
@@ -90,6 +92,13 @@ const WORDS: readonly (readonly [WordGroup, readonly string[]])[] = [
   ['clearanceWhy', CODES.clearanceWhy],
   ['when', CODES.when],
 ]
+
+test('a sentence for every change of air', () => {
+  for (const lang of ['en', 'es'] as const) {
+    const known = Object.keys(AIR_FIX_TEMPLATES[lang]).filter((key) => !key.includes('/'))
+    expect([...known].sort()).toEqual([...AIR_CHANGES].sort())
+  }
+})
 
 describe('words for every code', () => {
   test.each(WORDS)('%s', (group, codes) => {

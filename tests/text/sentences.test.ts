@@ -1,5 +1,6 @@
 import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
+import { AIR_FIX_TEMPLATES } from '../../shared/text/air-fix-sentences.ts'
 import { ASSUMPTION_TEMPLATES, assumedValue, assumptionName } from '../../shared/text/assumption-words.ts'
 import { CAUTION_TEMPLATES, cautionSentence } from '../../shared/text/caution-sentences.ts'
 import { CHECKLIST_TEMPLATES, checklistWhen } from '../../shared/text/checklist-sentences.ts'
@@ -33,6 +34,7 @@ const TABLES = [
   VERDICT_TEMPLATES,
   PATH_TEMPLATES,
   ASSUMPTION_TEMPLATES,
+  AIR_FIX_TEMPLATES,
 ]
 type Line = { readonly key: string; readonly template: string }
 const linesOf = (lang: Language): readonly Line[] =>

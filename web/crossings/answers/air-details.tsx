@@ -1,15 +1,20 @@
+import { useState } from 'preact/hooks'
 import type { AirPart } from '../../../shared/core/plan/air-part.ts'
+import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
+import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown, shownNumber } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { AIR } from '../../words/air-words.ts'
 import { FoldedList } from '../form/panel.tsx'
+import { AirFixesPanel } from './air-fixes-panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 import { StatusMark } from './status-mark.tsx'
 
 const W = AIR.answer
 type Props = { readonly air: AirPart }
+type DetailsProps = { readonly plan: Plan; readonly input: CrossingInput }
 const STATE_SHAPES = { starved: 'stop', choked: 'stop', weak: 'look', good: 'good', high: 'look' } as const
 const percent = (share: number): string => `${Math.round(share * 100)} %`
 
@@ -127,8 +132,13 @@ function Hoses({ hazard }: { readonly hazard: NonNullable<AirPart['hazard']> }) 
 }
 
 /** What is worth knowing of the air beside the pressure: folded, for most days it is not asked. */
-export function AirDetails({ air }: Props) {
+/** Open where there is something to mend. */
+const needsHelp = ({ flag, limitedBy }: AirPart): boolean => flag !== 'good' || limitedBy !== 'tool'
+
+export function AirDetails({ plan, input }: DetailsProps) {
+  const { air } = plan
   const { tools, hazard, water } = air
+  const [isAsked, ask] = useState(needsHelp(air))
   return (
     <>
       {tools !== undefined && <Tools tools={tools} />}
@@ -142,6 +152,10 @@ export function AirDetails({ air }: Props) {
         {water === null && <p class="fine">{W.noWater}</p>}
         {hazard !== undefined && <p class="fine">{hazard.needsCutOff ? W.cutOff : W.restraint}</p>}
       </FoldedList>
+      <details class="folded" open={isAsked} onToggle={(event) => ask(event.currentTarget.open)}>
+        <summary>{AIR.fixes.heading}</summary>
+        {isAsked && <AirFixesPanel plan={plan} input={input} />}
+      </details>
     </>
   )
 }

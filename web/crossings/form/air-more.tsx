@@ -3,6 +3,7 @@ import { ListField } from '../../fields/list-field.tsx'
 import { NumberField } from '../../fields/number-field.tsx'
 import { QuantityField } from '../../fields/quantity-field.tsx'
 import { TextField } from '../../fields/text-field.tsx'
+import { ShopPanel } from '../../shop-air/shop-panel.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { listAt } from '../../state/document-path.ts'
 import { AIR } from '../../words/air-words.ts'
@@ -190,6 +191,7 @@ export function AirMore({ model }: Props) {
       <MachineFields model={model} />
       <LineFields model={model} />
       <BranchFields model={model} />
+      <ShopPanel model={model} />
     </>
   )
 }

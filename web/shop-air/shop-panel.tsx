@@ -1,0 +1,155 @@
+import { useEffect, useState } from 'preact/hooks'
+import { FoldedList } from '../crossings/form/panel.tsx'
+import type { CrossingModel } from '../state/crossing-model.ts'
+import { listAt, valueAt } from '../state/document-path.ts'
+import { isObject, type JsonObject } from '../state/json.ts'
+import { AIR } from '../words/air-words.ts'
+import { ReadingFields } from './reading-fields.tsx'
+import { fetchShop, keepInShop, SHOP_NOUNS, type ShopItem, type ShopNoun, shop } from './shop-air.ts'
+
+const W = AIR.fleet
+type Props = { readonly model: CrossingModel }
+
+/** What a kept document says of itself and a crossing's line does not take. */
+const OF_THE_SHELF = ['schema', 'name', 'serial', 'notes', 'receiver']
+const inLine = (document: JsonObject): JsonObject =>
+  Object.fromEntries(Object.entries(document).filter(([key]) => !OF_THE_SHELF.includes(key)))
+
+type PickProps = {
+  readonly noun: ShopNoun
+  readonly label: string
+  readonly does: string
+  readonly onPick: (item: ShopItem) => void
+}
+
+function Pick({ noun, label, does, onPick }: PickProps) {
+  const items = shop[noun].value ?? []
+  const [chosen, choose] = useState('')
+  const item = items.find(({ id }) => id === chosen)
+  const id = `shop-${noun}`
+  if (items.length === 0) return null
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <select id={id} value={chosen} onChange={(event) => choose(event.currentTarget.value)}>
+        <option value="">{AIR.answer.none}</option>
+        {items.map((each) => (
+          <option key={each.id} value={each.id}>
+            {each.name}
+          </option>
+        ))}
+      </select>
+      <button type="button" class="quiet" disabled={item === undefined} onClick={() => item && onPick(item)}>
+        {does}
+      </button>
+    </div>
+  )
+}
+
+function Picks({ model }: Props) {
+  const useCompressor = ({ document }: ShopItem) => {
+    const { receiver } = document
+    model.setAll([
+      ['air.compressor', inLine(document)],
+      ...(receiver === undefined ? [] : [['air.receiver', receiver] as const]),
+    ])
+  }
+  const addHose = ({ document }: ShopItem) => {
+    const hoses = listAt(model.document.value, 'air.hoses').filter(
+      (hose) => isObject(hose) && Object.keys(hose).length > 0,
+    )
+    model.set('air.hoses', [...hoses, inLine(document)])
+  }
+  const useOiler = ({ document }: ShopItem) =>
+    model.setAll([
+      ['air.oiler', inLine(document)],
+      ['air.lubricator', true],
+    ])
+  const isEmpty = SHOP_NOUNS.every((noun) => (shop[noun].value ?? []).length === 0)
+  if (isEmpty) return <p class="fine">{W.none}</p>
+  return (
+    <div class="fields">
+      <Pick noun="compressors" label={W.compressor} does={W.use} onPick={useCompressor} />
+      <Pick noun="hoses" label={W.hose} does={W.add} onPick={addHose} />
+      <Pick noun="oilers" label={W.oiler} does={W.use} onPick={useOiler} />
+    </div>
+  )
+}
+
+type Keep = { readonly noun: ShopNoun; readonly documents: readonly JsonObject[] }
+
+/** What of the form can be kept: whole documents, named by who keeps them. */
+function keepable(document: JsonObject): readonly (Keep & { readonly words: string })[] {
+  const compressor = valueAt(document, 'air.compressor')
+  const oiler = valueAt(document, 'air.oiler')
+  const receiver = valueAt(document, 'air.receiver')
+  const hoses = listAt(document, 'air.hoses').filter(isObject)
+  const machine = isObject(compressor)
+    ? { ...compressor, ...(receiver === undefined ? {} : { receiver }) }
+    : null
+  return [
+    { noun: 'compressors', words: W.keepCompressor, documents: machine === null ? [] : [machine] },
+    { noun: 'hoses', words: W.keepHoses, documents: hoses },
+    { noun: 'oilers', words: W.keepOiler, documents: isObject(oiler) ? [oiler] : [] },
+  ]
+}
+
+function KeepFields({ model }: Props) {
+  const [name, setName] = useState('')
+  const [outcome, setOutcome] = useState<'kept' | 'failed' | null>(null)
+  const keep = async ({ noun, documents }: Keep) => {
+    const sent = await Promise.all(
+      documents.map((document, place) => {
+        const numbered = documents.length > 1 ? `${name.trim()} ${place + 1}` : name.trim()
+        return keepInShop(noun, { name: numbered, ...document })
+      }),
+    )
+    setOutcome(sent.every((each) => each) ? 'kept' : 'failed')
+  }
+  return (
+    <>
+      <h3>{W.keep}</h3>
+      <div class="field">
+        <label for="shop-name">{W.name}</label>
+        <input
+          id="shop-name"
+          type="text"
+          autocomplete="off"
+          maxLength={200}
+          value={name}
+          onInput={(event) => setName(event.currentTarget.value)}
+        />
+      </div>
+      {keepable(model.document.value)
+        .filter(({ documents }) => documents.length > 0)
+        .map((each) => (
+          <button
+            key={each.noun}
+            type="button"
+            class="quiet"
+            disabled={name.trim() === ''}
+            onClick={() => keep(each)}
+          >
+            {each.words}
+          </button>
+        ))}
+      <p role="status" class="fine">
+        {outcome === null ? '' : W[outcome]}
+      </p>
+    </>
+  )
+}
+
+/** The shop's own compressors, hoses and oilers: picked from, added to, and read by a gauge. */
+export function ShopPanel({ model }: Props) {
+  useEffect(() => {
+    for (const noun of SHOP_NOUNS) fetchShop(noun)
+  }, [])
+  return (
+    <FoldedList words={W.pick} isOpen={false}>
+      <Picks model={model} />
+      <ReadingFields model={model} />
+      <KeepFields model={model} />
+    </FoldedList>
+  )
+}
