@@ -1,5 +1,6 @@
 import { ENGINES } from '../core/air/engine-power.ts'
 import { AIR_REFERENCES } from '../core/air/site-air.ts'
+import { component } from './air-line.ts'
 import { nounFile } from './noun-parts.ts'
 import { choice, quantity, shortText } from './quantity-field.ts'
 
@@ -12,4 +13,7 @@ export const compressorFile = nounFile('underlane/compressor@1', {
   reference: choice(AIR_REFERENCES).optional(),
   engine: choice(ENGINES).optional(),
   receiver: quantity('volume', 'refuse', { min: 1e-4, max: 100 }).optional(),
+  /** The oiler and separator that ride with it, as in a crossing's `air`. */
+  oiler: component('refuse').optional(),
+  separator: component('refuse').optional(),
 })

@@ -6,7 +6,7 @@ import { noteReached } from '../offline/connection.ts'
 import type { JsonObject } from '../state/json.ts'
 
 /** The air gear of the shop that a crossing's line can be put together from. */
-export const SHOP_NOUNS = ['compressors', 'hoses', 'oilers'] as const
+export const SHOP_NOUNS = ['compressors', 'hoses'] as const
 export type ShopNoun = (typeof SHOP_NOUNS)[number]
 export type ShopItem = { readonly id: string; readonly name: string; readonly document: JsonObject }
 
@@ -14,7 +14,6 @@ export type ShopItem = { readonly id: string; readonly name: string; readonly do
 export const shop: Readonly<Record<ShopNoun, Signal<readonly ShopItem[] | null>>> = {
   compressors: signal(null),
   hoses: signal(null),
-  oilers: signal(null),
 }
 
 /** The shop's compressors as the fix finder takes them. */

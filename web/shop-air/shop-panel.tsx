@@ -10,10 +10,15 @@ import { fetchShop, keepInShop, SHOP_NOUNS, type ShopItem, type ShopNoun, shop }
 const W = AIR.fleet
 type Props = { readonly model: CrossingModel }
 
-/** What a kept document says of itself and a crossing's line does not take. */
-const OF_THE_SHELF = ['schema', 'name', 'serial', 'notes', 'receiver']
+/** What a kept document says of itself, and what stands beside the compressor in a crossing. */
+const OF_THE_SHELF = ['schema', 'name', 'serial', 'notes']
+const BESIDE = ['receiver', 'oiler', 'separator'] as const
 const inLine = (document: JsonObject): JsonObject =>
-  Object.fromEntries(Object.entries(document).filter(([key]) => !OF_THE_SHELF.includes(key)))
+  Object.fromEntries(
+    Object.entries(document).filter(
+      ([key]) => !OF_THE_SHELF.includes(key) && !BESIDE.some((each) => each === key),
+    ),
+  )
 
 type PickProps = {
   readonly noun: ShopNoun
@@ -48,11 +53,11 @@ function Pick({ noun, label, does, onPick }: PickProps) {
 
 function Picks({ model }: Props) {
   const useCompressor = ({ document }: ShopItem) => {
-    const { receiver } = document
-    model.setAll([
-      ['air.compressor', inLine(document)],
-      ...(receiver === undefined ? [] : [['air.receiver', receiver] as const]),
-    ])
+    const beside = BESIDE.flatMap((key) =>
+      document[key] === undefined ? [] : [[`air.${key}`, document[key]] as const],
+    )
+    const oiled = document.oiler === undefined ? [] : [['air.lubricator', true] as const]
+    model.setAll([['air.compressor', inLine(document)], ...beside, ...oiled])
   }
   const addHose = ({ document }: ShopItem) => {
     const hoses = listAt(model.document.value, 'air.hoses').filter(
@@ -60,18 +65,12 @@ function Picks({ model }: Props) {
     )
     model.set('air.hoses', [...hoses, inLine(document)])
   }
-  const useOiler = ({ document }: ShopItem) =>
-    model.setAll([
-      ['air.oiler', inLine(document)],
-      ['air.lubricator', true],
-    ])
   const isEmpty = SHOP_NOUNS.every((noun) => (shop[noun].value ?? []).length === 0)
   if (isEmpty) return <p class="fine">{W.none}</p>
   return (
     <div class="fields">
       <Pick noun="compressors" label={W.compressor} does={W.use} onPick={useCompressor} />
       <Pick noun="hoses" label={W.hose} does={W.add} onPick={addHose} />
-      <Pick noun="oilers" label={W.oiler} does={W.use} onPick={useOiler} />
     </div>
   )
 }
@@ -81,16 +80,20 @@ type Keep = { readonly noun: ShopNoun; readonly documents: readonly JsonObject[]
 /** What of the form can be kept: whole documents, named by who keeps them. */
 function keepable(document: JsonObject): readonly (Keep & { readonly words: string })[] {
   const compressor = valueAt(document, 'air.compressor')
-  const oiler = valueAt(document, 'air.oiler')
-  const receiver = valueAt(document, 'air.receiver')
   const hoses = listAt(document, 'air.hoses').filter(isObject)
-  const machine = isObject(compressor)
-    ? { ...compressor, ...(receiver === undefined ? {} : { receiver }) }
-    : null
+  const beside = Object.fromEntries(
+    BESIDE.flatMap((key) => {
+      const value = valueAt(document, `air.${key}`)
+      return value === undefined ? [] : [[key, value] as const]
+    }),
+  )
   return [
-    { noun: 'compressors', words: W.keepCompressor, documents: machine === null ? [] : [machine] },
+    {
+      noun: 'compressors',
+      words: W.keepCompressor,
+      documents: isObject(compressor) ? [{ ...compressor, ...beside }] : [],
+    },
     { noun: 'hoses', words: W.keepHoses, documents: hoses },
-    { noun: 'oilers', words: W.keepOiler, documents: isObject(oiler) ? [oiler] : [] },
   ]
 }
 
@@ -140,7 +143,7 @@ function KeepFields({ model }: Props) {
   )
 }
 
-/** The shop's own compressors, hoses and oilers: picked from, added to, and read by a gauge. */
+/** The shop's own compressors (with the oiler, separator and tank that ride with them) and hoses: picked from, added to, and read by a gauge. */
 export function ShopPanel({ model }: Props) {
   useEffect(() => {
     for (const noun of SHOP_NOUNS) fetchShop(noun)

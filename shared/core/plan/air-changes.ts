@@ -74,7 +74,7 @@ function shorterRun(air: AirInput, boreLengthM: number): AirChange | null {
   if (wholeM - neededM < LEAST_PARALLEL_M) return null
   let leftM = neededM
   // What hangs on the tool stays; hoses go at the machine's end.
-  const kept = air.hoses.toReversed().flatMap((hose) => {
+  const kept = [...air.hoses].reverse().flatMap((hose) => {
     if (leftM <= 0) return []
     const lengthM = Math.min(hose.lengthM, leftM)
     leftM -= lengthM
@@ -83,7 +83,7 @@ function shorterRun(air: AirInput, boreLengthM: number): AirChange | null {
   return {
     code: 'shorter-run',
     values: { lengthM: neededM, fromM: wholeM },
-    air: { ...air, hoses: kept.toReversed() },
+    air: { ...air, hoses: [...kept].reverse() },
   }
 }
 
@@ -91,8 +91,8 @@ function shorterRun(air: AirInput, boreLengthM: number): AirChange | null {
 function parallelLine(air: AirInput, boreLengthM: number): AirChange | null {
   let inBoreM = air.branches.length > 0 ? 0 : boreLengthM + SLACK_M
   let besideM = 0
-  const hoses = air.hoses
-    .toReversed()
+  const hoses = [...air.hoses]
+    .reverse()
     .flatMap((hose): HoseInput[] => {
       const singleM = Math.min(hose.lengthM, inBoreM)
       inBoreM -= singleM
@@ -102,7 +102,7 @@ function parallelLine(air: AirInput, boreLengthM: number): AirChange | null {
       const beside = { ...hose, lengthM: restM, parallel: 2 }
       return singleM === 0 ? [beside] : [{ ...hose, lengthM: singleM, couplings: 0 }, beside]
     })
-    .toReversed()
+    .reverse()
   if (besideM === 0) return null
   return { code: 'parallel-line', values: { lengthM: besideM }, air: { ...air, hoses } }
 }
