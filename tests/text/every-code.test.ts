@@ -1,8 +1,8 @@
 import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
 import { QUALITY_SCHEMES } from '../../shared/core/digsafe/quality-levels.ts'
-import { FOUND_ON_GROUND, PRIVATE_ANSWERS, PRIVATE_KINDS } from '../../shared/core/plan/asked-input.ts'
 import { AIR_CHANGES } from '../../shared/core/plan/air-changes.ts'
+import { FOUND_ON_GROUND, PRIVATE_ANSWERS, PRIVATE_KINDS } from '../../shared/core/plan/asked-input.ts'
 import { DEFAULTS } from '../../shared/core/plan/assumptions.ts'
 import {
   AIM_METHODS,
