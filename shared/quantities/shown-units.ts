@@ -61,6 +61,9 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
     depth: FEET,
     diameter: [{ write: 'inches' }],
     movement: [
+      // Roughness of a hose is finer than a thousandth; nothing at all is said as heave is.
+      { below: NOTHING_M, unit: 'in', step: 0.01 },
+      { below: 0.0095 * INCH_M, unit: 'in', significant: 2 },
       { below: 0.0995 * INCH_M, unit: 'in', step: 0.001 },
       { below: 9.95 * INCH_M, unit: 'in', step: 0.01 },
       { unit: 'in', step: 0.1 },
@@ -123,6 +126,8 @@ export const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Kind, Styles>>>
     depth: METRES,
     diameter: [{ unit: 'mm', step: 0.1, bareZeros: true }],
     movement: [
+      { below: NOTHING_M, unit: 'mm', step: 0.1 },
+      { below: 0.095e-3, unit: 'mm', significant: 2 },
       { below: 0.995e-3, unit: 'mm', step: 0.01 },
       { below: 9.95e-3, unit: 'mm', step: 0.1 },
       { unit: 'mm', step: 1 },
