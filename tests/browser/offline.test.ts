@@ -104,7 +104,7 @@ test(
     await page.reload()
     await note(page).getByText('A new version is ready.').waitFor()
     expect(await page.title()).toBe('Underlane')
-    await note(page).getByRole('button', { name: 'Use it now' }).click()
+    await note(page).getByRole('button', { name: 'Use it now' }).click({ noWaitAfter: true })
     await expect.poll(() => page.title(), { timeout: WAIT_MS }).toBe('Next Underlane')
     expect(await page.getByLabel('Length, face to face').inputValue()).toBe('31 ft')
     await note(other).getByText('Another tab has gone over to a new version.').waitFor()

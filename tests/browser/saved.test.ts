@@ -108,3 +108,37 @@ test(
   },
   WAIT_MS,
 )
+
+test(
+  'taken away with no signal: said so, brought back at once, or sent later and brought back from the server',
+  async () => {
+    const name = 'Larch Court 3'
+    const page = await site.open(PHONE)
+    await page.goto(new URL('/crossings', site.address).href)
+    const link = page.getByRole('link', { name: new RegExp(`^${name}`) })
+    await link.waitFor()
+    const listed = async (): Promise<boolean> => {
+      const answer = await fetch(new URL('/api/crossings?limit=500', site.address))
+      return (await answer.text()).includes(name)
+    }
+    const remove = page.getByRole('button', { name: new RegExp(`^Delete: ${name}`) })
+    const undo = page.getByRole('button', { name: new RegExp(`^Undo: bring back ${name}`) })
+    await page.context().setOffline(true)
+    await remove.click()
+    await page.getByText('is taken away here; the server is told when the connection is back').waitFor()
+    await page.getByText('1 change waits to be sent.').waitFor()
+    await expect.poll(() => link.count()).toBe(0)
+    await undo.click()
+    await link.waitFor()
+    await remove.click()
+    await expect.poll(() => link.count()).toBe(0)
+    await page.context().setOffline(false)
+    await expect.poll(listed, { timeout: WAIT_MS }).toBe(false)
+    await page.getByText(/^Deleted “Larch Court 3/).waitFor()
+    await undo.click()
+    await link.waitFor()
+    await expect.poll(listed).toBe(true)
+    await page.context().close()
+  },
+  WAIT_MS,
+)

@@ -40,9 +40,11 @@ describe('taking a change in', () => {
     expect(keys(holding(put('1', { wasSent: true }), put('2'), put('3')))).toEqual(['1', '3'])
   })
 
-  test('made and removed before anybody else saw it: nothing is left to say', () => {
-    expect(holding(put('1', { baseVersion: null }), remove('2'))).toEqual([])
-    expect(keys(holding(put('1', { baseVersion: null, wasSent: true }), remove('2')))).toEqual(['1', '2'])
+  test('a deletion stands behind a change that waits: taken back, the change is still there', () => {
+    const both = holding(put('1', { baseVersion: null }), remove('2', { baseVersion: null }))
+    expect(keys(both)).toEqual(['1', '2'])
+    expect(keys(holding(put('1', { wasSent: true }), remove('2')))).toEqual(['1', '2'])
+    expect(keys(holding(remove('1'), remove('2')))).toEqual(['2'])
   })
 
   test('the same key twice is one change', () => {

@@ -1,7 +1,7 @@
 import { connection } from './connection.ts'
 import { keepingTrouble, outboxCount, stuckChanges } from './kept-crossings.ts'
 import { OFFLINE } from './offline-words.ts'
-import { isPageKept, newVersion, useNewVersion } from './page-version.ts'
+import { isGoingOver, isPageKept, newVersion, useNewVersion } from './page-version.ts'
 
 /** A line that is broken, and one that points up: told apart without colour. */
 function Shape({ kind }: { readonly kind: 'broken' | 'up' }) {
@@ -29,6 +29,14 @@ function sentences(): readonly string[] {
 
 function VersionNote() {
   const found = newVersion.value
+  if (isGoingOver.value) {
+    return (
+      <p>
+        <Shape kind="up" />
+        <span>{OFFLINE.goingOver}</span>
+      </p>
+    )
+  }
   if (found === 'none') return null
   return (
     <p>

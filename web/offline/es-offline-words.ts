@@ -24,5 +24,6 @@ export const ES_OFFLINE: typeof EN_OFFLINE = {
   newVersion: 'Hay una versión nueva.',
   newVersionTaken: 'Otra pestaña ya pasó a una versión nueva.',
   useNow: 'Usarla ahora',
+  goingOver: 'Pasando a la versión nueva … Lo que escribió viene también.',
   demosKept: 'El servidor no contesta: cruces como los guardó este navegador.',
 }

@@ -36,6 +36,7 @@ export const EN_OFFLINE = {
   newVersion: 'A new version is ready.',
   newVersionTaken: 'Another tab has gone over to a new version.',
   useNow: 'Use it now',
+  goingOver: 'Going over to the new version … What you typed comes along.',
   demosKept: 'No answer from the server: crossings as this browser kept them.',
 }
 export const OFFLINE = spoken('offline', EN_OFFLINE)

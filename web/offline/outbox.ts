@@ -44,15 +44,10 @@ export function queued(outbox: Outbox, change: Change, nowMs: number): Outbox {
   const others = outbox.filter((each) => each.id !== change.id || !isStuck(each))
   const entry: QueuedChange = { ...asked, state: wasSent ? 'sent' : 'waiting', queuedAtMs: nowMs }
   const last = others.findLast(({ id }) => id === change.id)
-  if (last === undefined || last.state !== 'waiting') return [...others, entry]
-  // Made and taken away again before anybody else saw it.
-  if (last.baseVersion === null && change.kind === 'delete' && isAlone(others, last))
-    return without(others, last.key)
+  // A deletion stands behind a change that waits, not for it: taken back, the change is still there.
+  if (last === undefined || last.state !== 'waiting' || last.kind !== change.kind) return [...others, entry]
   return others.map((each) => (each === last ? { ...entry, baseVersion: last.baseVersion } : each))
 }
-
-const isAlone = (outbox: Outbox, entry: QueuedChange): boolean =>
-  outbox.every((each) => each === entry || each.id !== entry.id)
 
 const without = (outbox: Outbox, key: string): Outbox => outbox.filter((each) => each.key !== key)
 

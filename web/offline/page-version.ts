@@ -12,6 +12,10 @@ export const isPageKept: ReadonlySignal<boolean> = kept
 
 const LOOK_AGAIN_MS = 60 * 60 * 1000
 
+const goingOver = signal(false)
+/** Asked for, and on its way: it takes a moment before the page opens again. */
+export const isGoingOver: ReadonlySignal<boolean> = goingOver
+
 let registration: ServiceWorkerRegistration | null = null
 let isAskedHere = false
 
@@ -67,6 +71,7 @@ export async function keepPage(): Promise<void> {
 /** Goes over to the new version: the page opens again, with what was typed. */
 export function useNewVersion(): void {
   isAskedHere = true
+  goingOver.value = true
   const waiting = registration?.waiting
   if (waiting) waiting.postMessage('use-now')
   else location.reload()

@@ -112,8 +112,14 @@ export const sendCrossing = async ({ id, document, from, requestKey }: Change): 
     }),
   )
 
-export const deleteCrossing = async ({ id, version }: VersionOf): Promise<Sent> =>
-  sentFrom(await ask(addressOf(id), { method: 'DELETE', headers: { ...jsonHeaders(), ...named(version) } }))
+/** A deletion is a change like any other: from the version last seen, and done once however often it is sent. */
+export const deleteCrossing = async ({ id, version }: VersionOf, requestKey: string): Promise<Sent> =>
+  sentFrom(
+    await ask(addressOf(id), {
+      method: 'DELETE',
+      headers: { ...jsonHeaders(), 'Idempotency-Key': requestKey, ...named(version) },
+    }),
+  )
 
 export const restoreCrossing = async ({ id, version }: VersionOf): Promise<Sent> =>
   sentFrom(

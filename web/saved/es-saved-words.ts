@@ -35,6 +35,7 @@ export const ES_SAVED: typeof EN_SAVED = {
   copyOf: (name) => `${name} (copia)`,
   duplicated: (name) => `Guardado como «${name}».`,
   deleted: (name) => `Se eliminó «${name}».`,
+  deletedLater: (name) => `«${name}» se quitó aquí; al servidor se le avisa cuando vuelva la conexión.`,
   undo: 'Deshacer',
   undoWhich: (name) => `Deshacer: recuperar ${name}`,
   restored: (name) => `«${name}» está de vuelta.`,

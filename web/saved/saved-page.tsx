@@ -32,7 +32,7 @@ function UndoBar({ list }: { readonly list: CrossingList }) {
     <div class="undo-bar" role="status">
       {deleted.map((entry, place) => (
         <div key={entry.id} class="undo-line">
-          <p>{SAVED.deleted(entry.name)}</p>
+          <p>{(entry.waitingKey === null ? SAVED.deleted : SAVED.deletedLater)(entry.name)}</p>
           <button
             ref={place === count - 1 ? last : null}
             type="button"

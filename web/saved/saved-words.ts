@@ -35,6 +35,8 @@ export const EN_SAVED = {
   copyOf: (name: string) => `${name} (copy)`,
   duplicated: (name: string) => `Saved as “${name}”.`,
   deleted: (name: string) => `Deleted “${name}”.`,
+  deletedLater: (name: string) =>
+    `“${name}” is taken away here; the server is told when the connection is back.`,
   undo: 'Undo',
   undoWhich: (name: string) => `Undo: bring back ${name}`,
   restored: (name: string) => `“${name}” is back.`,

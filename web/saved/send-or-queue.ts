@@ -1,4 +1,4 @@
-import { flushOutbox, keepCrossing, queueChange } from '../offline/kept-crossings.ts'
+import { flushOutbox, forgetCrossing, keepCrossing, queueChange } from '../offline/kept-crossings.ts'
 import type { Outbox, QueuedChange, Send } from '../offline/outbox.ts'
 import { type Change, deleteCrossing, type Sent, sendCrossing } from './crossing-requests.ts'
 
@@ -19,17 +19,21 @@ const sendOne = ({ id, kind, document, baseVersion, key }: QueuedChange): Promis
   if (kind === 'put' && document !== null) {
     return sendCrossing({ id, document, from: baseVersion, requestKey: key })
   }
-  return deleteCrossing({ id, version: baseVersion ?? 1 })
+  return deleteCrossing({ id, version: baseVersion ?? 1 }, key)
 }
 
 /** Sends one change that waited, and tells the page that waits with it. */
 const sendQueued: Send = async (change) => {
   const sent = await sendOne(change)
   if (sent.state === 'unreachable' || sent.state === 'trouble') return { state: 'unreachable' }
-  if (sent.state === 'done') await keepAnswered(sent)
+  if (change.kind === 'delete') {
+    if (sent.state === 'done' || sent.state === 'absent') await forgetCrossing(change.id)
+  } else if (sent.state === 'done') await keepAnswered(sent)
   listeners.get(change.key)?.(sent)
   listeners.delete(change.key)
   if (sent.state === 'done') return { state: 'done', version: sent.kept.version }
+  // Somebody else has taken it away: what was wanted is so.
+  if (change.kind === 'delete' && sent.state === 'absent') return { state: 'done', version: null }
   return { state: sent.state === 'refused' ? 'refused' : 'conflict' }
 }
 
@@ -64,5 +68,29 @@ export async function sendOrQueue(change: Change, isBehindOthers: boolean): Prom
   const sent = await sendCrossing(change)
   if (sent.state === 'unreachable') return queue(change, true)
   if (sent.state === 'done') await keepAnswered(sent)
+  return sent
+}
+
+/** As known where it is taken away; `version` null while only this browser has it. */
+export type ToRemove = { readonly id: string; readonly version: number | null; readonly requestKey: string }
+
+/** Takes a crossing away now, or when the server can be reached; until then this browser keeps its copy, for the way back. */
+export async function removeOrQueue({ id, version, requestKey }: ToRemove): Promise<SentOrWaiting> {
+  const isBehindOthers = await flushFor(id)
+  const wait = async (wasSent: boolean): Promise<SentOrWaiting> => ({
+    state: 'waiting',
+    isKept: await queueChange({
+      id,
+      kind: 'delete',
+      baseVersion: version,
+      document: null,
+      key: requestKey,
+      wasSent,
+    }),
+  })
+  if (version === null || isBehindOthers || !navigator.onLine) return wait(false)
+  const sent = await deleteCrossing({ id, version }, requestKey)
+  if (sent.state === 'unreachable') return wait(true)
+  if (sent.state === 'done') await forgetCrossing(id)
   return sent
 }
