@@ -59,8 +59,8 @@ async function waitingDeletions(outbox: Outbox, rows: readonly Row[]): Promise<r
   }))
 }
 
-/** The list as the server has it, else as this browser keeps it, and what can be done to its rows. */
-export function createCrossingList(): CrossingList {
+/** The rows, and what was taken away from among them. */
+function createListing() {
   const listing = signal<Listing>({ state: 'loading' })
   const deleted = signal<readonly Deleted[]>([])
   const said = signal('')
@@ -106,6 +106,12 @@ export function createCrossingList(): CrossingList {
     } else listing.value = { state: 'trouble' }
   }
 
+  return { listing, deleted, said, load }
+}
+
+/** The list as the server has it, else as this browser keeps it, and what can be done to its rows. */
+export function createCrossingList(): CrossingList {
+  const { listing, deleted, said, load } = createListing()
   return {
     listing,
     deleted,
