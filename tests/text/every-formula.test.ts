@@ -3,11 +3,13 @@ import { CATALOGUE } from '../../shared/core/catalogue.ts'
 import { SOURCES } from '../../shared/sources.ts'
 import { EXAMPLE_RATE_BOOK } from '../../shared/tables/example-rate-book.ts'
 import { PIPE_SYSTEMS } from '../../shared/tables/pipes.ts'
+import type { Say } from '../../shared/text/language.ts'
 import { knowsWord } from '../../shared/text/plan-words.ts'
 import { priceBookName } from '../../shared/text/price-quantity.ts'
 import { rangeNoteSentence } from '../../shared/text/range-note.ts'
 import { aboutWords, choiceWord, relationTitle, sourceWords } from '../../shared/text/relation-words.ts'
 import { SPANISH } from '../../shared/text/spanish.ts'
+import { DEMO_NAMES, planOfDemo } from '../support/crossings.ts'
 import { sourcesUnder } from './codes-in-core.ts'
 
 const missing = (keys: readonly string[], words: Readonly<Record<string, string>>): readonly string[] =>
@@ -117,6 +119,8 @@ describe('sources and names in Spanish', () => {
   })
 })
 
+const ES: Say = { lang: 'es', system: 'us' }
+
 describe('a formula that was used', () => {
   const relation = CATALOGUE.find(({ id }) => id === 'advance-rate')
   if (relation === undefined) throw new Error('no advance-rate')
@@ -125,6 +129,19 @@ describe('a formula that was used', () => {
     expect(relationTitle(relation, 'en')).toBe('Rate of advance while hammering')
     expect(aboutWords('shot 1, ground 2', { lang: 'es', system: 'us' })).toBe('tiro 1, suelo 2')
     expect(aboutWords('pit at reception', { lang: 'en', system: 'us' })).toBe('receiving pit')
+  })
+  test('every part of a demo plan a formula was used for', () => {
+    const abouts = new Set(
+      DEMO_NAMES.flatMap((name) => planOfDemo(name).workings.map((working) => working.about)),
+    )
+    const raw = [...abouts]
+      .filter((about) => about !== '')
+      .filter((about) =>
+        /\b(?:air|bore|bundle|line|over|pipe|pit|shot|ground|tool|at)\b/.test(aboutWords(about, ES)),
+      )
+    expect(abouts.size).toBeGreaterThan(8)
+    expect(raw).toEqual([])
+    for (const about of abouts) if (about !== '') expect(aboutWords(about, ES)).not.toBe(about)
   })
   test('an input out of the published range', () => {
     const note = { code: 'outside-range', input: 'blowRateHz', value: 20, min: null, max: 15 } as const
