@@ -4,6 +4,7 @@ import { checksResult, relationResult } from '../shared/contracts/formula-result
 import { NOUN_FILES, PLAIN_NOUNS } from '../shared/contracts/noun-files.ts'
 import { planResult } from '../shared/contracts/plan-result.ts'
 import { refusal } from '../shared/contracts/refusal.ts'
+import { releaseAnswer } from '../shared/contracts/release-answer.ts'
 import { NOUNS } from './store/nouns.ts'
 
 const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
@@ -14,6 +15,7 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   ...Object.fromEntries(
     PLAIN_NOUNS.map((noun) => [NOUNS[noun].format.replace('underlane/', ''), NOUN_FILES[noun]]),
   ),
+  'release@1': releaseAnswer,
   'refusal@1': refusal,
 }
 

@@ -41,6 +41,8 @@ export const EN_RELEASE = {
   'line-size-not-known': 'Line {line:whole}, {kind:utility}: no size given. Measure it in the hole.',
   'clearance-without-name':
     'Line {line:whole}, {kind:utility}: an owner’s clearance with nobody’s name to it. Enter who at the owner said so.',
+  'proved-too-near':
+    'Line {line:whole}, {kind:utility}: proved another way than by opening it, and only {gapM:tapeDown} from the bore. It takes {3 ft|0.9 m} and more. Open it, or go farther from it.',
   'clearance-short':
     'Line {line:whole}, {kind:utility}: {separationM:tapeDown} from the bore’s center to the line; it takes {requiredM:tapeUp}, so {shortM:tapeUp} is missing. Take the bore that much farther from it (deeper, where it passes under), launch from the nearer pit, or move the path.',
   'cover-too-small':

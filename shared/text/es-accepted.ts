@@ -3,6 +3,8 @@
  * values a file takes are the same in every language and are not here.
  */
 export const ES_ACCEPTED: Readonly<Record<string, string>> = {
+  'a date and time like 2026-03-02T09:10': 'una fecha y hora como 2026-03-02T09:10',
+  'two different people': 'dos personas distintas',
   'how far right or how far low of the line; 0 for on it':
     'cuánto a la derecha o cuánto abajo de la línea; 0 si va sobre ella',
   'left or right only: a sound tells no depth': 'solo izquierda o derecha: un sonido no dice profundidad',

@@ -45,6 +45,8 @@ export const ES_RELEASE = {
   'line-size-not-known': 'Línea {line:whole}, {kind:utility}: falta el tamaño. Mídalo en la calicata.',
   'clearance-without-name':
     'Línea {line:whole}, {kind:utility}: separación del dueño sin nombre. Anote quién de la empresa la dio.',
+  'proved-too-near':
+    'Línea {line:whole}, {kind:utility}: probada sin descubrirla, y a solo {gapM:tapeDown} de la perforación. Hacen falta {3 ft|0.9 m} o más. Descúbrala, o aléjese de ella.',
   'clearance-short':
     'Línea {line:whole}, {kind:utility}: hay {separationM:tapeDown} del centro de la perforación a la línea; se necesitan {requiredM:tapeUp}, faltan {shortM:tapeUp}. Aleje la perforación esa medida (más hondo, si pasa por debajo), lance desde el pozo más cercano o mueva el trazo.',
   'cover-too-small':

@@ -3,6 +3,7 @@ import { ES_AIR_FIXES } from './es-air-fixes.ts'
 import { ES_ASSUMED, ES_ASSUMPTIONS } from './es-assumptions.ts'
 import { ES_CAUTIONS } from './es-cautions.ts'
 import { ES_CHECKLIST } from './es-checklist.ts'
+import { ES_GATE } from './es-gate.ts'
 import { ES_ISSUE_PARTS, ES_ISSUES, ES_QUESTIONS } from './es-issues.ts'
 import { ES_PATH } from './es-path.ts'
 import { ES_RELATION_FORMULAS, ES_RELATION_REMARKS, ES_RELATION_TITLES } from './es-relation-titles.ts'
@@ -21,6 +22,7 @@ export const SPANISH = {
   assumptions: ES_ASSUMPTIONS,
   cautions: ES_CAUTIONS,
   checklist: ES_CHECKLIST,
+  gate: ES_GATE,
   issueParts: ES_ISSUE_PARTS,
   issues: ES_ISSUES,
   path: ES_PATH,

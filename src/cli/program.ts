@@ -7,6 +7,7 @@ import { addExport } from './commands/export.ts'
 import { addOwner } from './commands/owner.ts'
 import { addPlan } from './commands/plan.ts'
 import { addRelation } from './commands/relation.ts'
+import { addRelease } from './commands/release.ts'
 import { addSchema } from './commands/schema.ts'
 import { addServe } from './commands/serve.ts'
 import { EXIT, type ExitCode } from './exit-codes.ts'
@@ -30,6 +31,7 @@ export async function runProgram(args: readonly string[], io: Io): Promise<ExitC
     .showSuggestionAfterError(true)
     .helpCommand('help [command]', 'how a command is used')
   addPlan(program, io, end)
+  addRelease(program, io, end)
   addRelation(program, io, end)
   addChecks(program, io, end)
   addSchema(program, io, end)

@@ -18,6 +18,7 @@ import { contentRoutes } from './routes/content-routes.ts'
 import { nounRoutes } from './routes/noun-routes.ts'
 import { planRoutes } from './routes/plan-routes.ts'
 import { relationRoutes } from './routes/relation-routes.ts'
+import { releaseRoutes } from './routes/release-routes.ts'
 import { schemaRoutes } from './routes/schema-routes.ts'
 import { sessionRoutes } from './routes/session-routes.ts'
 import { sharedRoute, shareRoutes } from './routes/share-routes.ts'
@@ -92,6 +93,7 @@ function apiRoutes({ store, now, planner = planOnTheSpot, accounts, trustedProxi
       return c.json({ status: 'ok', engine: ENGINE_VERSION })
     })
     .route('/plans', planRoutes(planner))
+    .route('/release', releaseRoutes(planner))
     .route('/schemas', schemaRoutes())
     .route('/relations', relationRoutes())
     .route('/session', sessionRoutes(world))

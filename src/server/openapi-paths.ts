@@ -154,6 +154,22 @@ export const OPENAPI_PATHS = {
       responses: { 200: answer('the plan', ref('plan-1')), ...errors(400, 413, 415, 422, 503) },
     },
   },
+  '/api/release': {
+    post: {
+      summary: 'What a plan and its sign-offs amount to: hold or check; ready is only said on site',
+      requestBody: body({
+        type: 'object',
+        required: ['crossing', 'now'],
+        properties: {
+          crossing: ref('crossing-1'),
+          signOffs: { type: 'array', items: ref('sign-off-1') },
+          now: { type: 'string', description: 'on the clock of the place: 2026-03-02T09:10' },
+          bore: { type: 'integer', minimum: 1, description: 'which bore of the crossing; 1' },
+        },
+      }),
+      responses: { 200: answer('point by point', ref('release-1')), ...errors(400, 413, 415, 422, 503) },
+    },
+  },
   ...crossingPaths,
   ...Object.fromEntries(PLAIN_NOUNS.flatMap((noun) => Object.entries(plainPaths(noun)))),
   ...contentPaths,

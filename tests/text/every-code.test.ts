@@ -1,6 +1,12 @@
 import '../../shared/text/spanish.ts'
 import { describe, expect, test } from 'vitest'
 import { QUALITY_SCHEMES } from '../../shared/core/digsafe/quality-levels.ts'
+import {
+  RELEASE_POINTS,
+  REOPEN_CAUSES,
+  SIGN_ITEMS,
+  SIGN_LAYERS,
+} from '../../shared/core/digsafe/sign-off-items.ts'
 import { AIR_CHANGES } from '../../shared/core/plan/air-changes.ts'
 import { FOUND_ON_GROUND, PRIVATE_ANSWERS, PRIVATE_KINDS } from '../../shared/core/plan/asked-input.ts'
 import { DEFAULTS } from '../../shared/core/plan/assumptions.ts'
@@ -24,6 +30,7 @@ import { ASSUMPTION_TEMPLATES } from '../../shared/text/assumption-words.ts'
 import { CAUTION_TEMPLATES } from '../../shared/text/caution-sentences.ts'
 import { CHECKLIST_TEMPLATES } from '../../shared/text/checklist-sentences.ts'
 import { ES_ACCEPTED } from '../../shared/text/es-accepted.ts'
+import { GATE_TEMPLATES } from '../../shared/text/gate-sentences.ts'
 import { ISSUE_TEMPLATES } from '../../shared/text/issue-sentences.ts'
 import { PATH_TEMPLATES } from '../../shared/text/path-sentences.ts'
 import { knowsWord, type WordGroup } from '../../shared/text/plan-words.ts'
@@ -113,6 +120,18 @@ describe('words for every code', () => {
       )
       expect(bare.map((each) => each.symbol)).toEqual([])
     }
+  })
+
+  test('every point, item and cause of the release on site', () => {
+    const keys = [
+      ...RELEASE_POINTS.map((point) => `point/${point}`),
+      ...SIGN_ITEMS.map((item) => `item/${item.id}`),
+      ...SIGN_LAYERS.map((layer) => `layer/${layer}`),
+      ...REOPEN_CAUSES.map((cause) => `cause/${cause}`),
+    ]
+    expect(keys.filter((key) => !Object.hasOwn(GATE_TEMPLATES.es, key))).toEqual([])
+    const named = Object.keys(GATE_TEMPLATES.en).filter((key) => /^(item|cause|layer)\//.test(key))
+    expect(named.filter((key) => !keys.includes(key))).toEqual([])
   })
 
   test('every proposal, and how a tool is aimed', () => {

@@ -7,6 +7,7 @@ import { CHECKLIST_TEMPLATES, checklistWhen } from '../../shared/text/checklist-
 import { EN_WORDS } from '../../shared/text/en-words.ts'
 import { ES_WORDS } from '../../shared/text/es-words.ts'
 import { fill, isWay } from '../../shared/text/fill.ts'
+import { GATE_TEMPLATES } from '../../shared/text/gate-sentences.ts'
 import { ISSUE_TEMPLATES, issueSentence } from '../../shared/text/issue-sentences.ts'
 import type { Language, Say } from '../../shared/text/language.ts'
 import { PATH_TEMPLATES } from '../../shared/text/path-sentences.ts'
@@ -33,6 +34,7 @@ const TABLES = [
   ISSUE_TEMPLATES,
   VERDICT_TEMPLATES,
   PATH_TEMPLATES,
+  GATE_TEMPLATES,
   ASSUMPTION_TEMPLATES,
   AIR_FIX_TEMPLATES,
 ]
@@ -47,7 +49,7 @@ const UNIT =
   /^(?:\s?(?:ft|in|m|mm|cm|m³|ft³|in³|gal|L|lb|lbf|kg|N|kN|J|kJ|psi|bar|cfm|m³\/min|°F|°C|K|min|h|s|%|°|MB|bore diameters|diámetros|times|veces|or more|o más|characters|caracteres|per|por)(?![a-z])|°)/
 /** Numbers that are names or shares. */
 const NAMED =
-  /(?:line|línea|bore|perforación|call|llame al|lleva el|carries|ground|tramo|shot|tiro|pipe|tubo|1 in|1 de cada|“|«|and|de|decir|JSON:|Did you mean|at the|entre|between|\d,)\s?$/i
+  /(?:line|línea|bore|perforación|needs|named|hacen falta|van|call|llame al|lleva el|carries|ground|tramo|shot|tiro|pipe|tubo|1 in|1 de cada|“|«|and|de|decir|JSON:|Did you mean|at the|entre|between|\d,)\s?$/i
 
 function bareNumbers(text: string): readonly string[] {
   return [...text.matchAll(/(?<![\w.,/$-])\d[\d.,]*(?:[-/ ]\d+\/\d+|\/\d+)?(?<![.,])/g)]

@@ -37,12 +37,19 @@ const ORDER: readonly ReasonKind[] = ['rule', 'missing', 'advice']
 const mayBeProved = (u: UtilityInput): boolean =>
   u.evidence === 'proved' && (u.kind === 'sewer' || u.kind === 'storm')
 
+/** What is proved and not seen keeps 3 ft and more between. Common practice. */
+const PROVED_GAP_M = 0.9144
+
 function lineReasons({ input, clearances }: ReleaseFacts): ReleaseReason[] {
   const found: ReleaseReason[] = []
   ;(input.utilities ?? []).forEach((u, index) => {
     const values = { line: index + 1, kind: u.kind }
     if (u.evidence !== 'exposed' && !mayBeProved(u)) {
       found.push(reason('rule', u.stationM === null ? 'parallel-not-exposed' : 'line-not-exposed', values))
+    }
+    const gapM = clearances.find((each) => each.utility === index)?.gapM ?? null
+    if (u.evidence === 'proved' && gapM !== null && gapM < PROVED_GAP_M) {
+      found.push(reason('rule', 'proved-too-near', { ...values, gapM }))
     }
     if (u.depth === null && u.stationM !== null) found.push(reason('missing', 'line-depth-not-known', values))
     if (u.diameterM === null && u.stationM !== null)

@@ -1,4 +1,4 @@
-import { readFile, writeFile } from 'node:fs/promises'
+import { writeFile } from 'node:fs/promises'
 import { resolve } from 'node:path'
 import { type Command, Option } from 'commander'
 import { parseCrossing } from '../../../shared/contracts/crossing.ts'
@@ -15,6 +15,7 @@ import { EXIT } from '../exit-codes.ts'
 import type { Io } from '../io.ts'
 import { planText } from '../plan-text.ts'
 import type { End } from '../program.ts'
+import { readJsonFile } from '../read-json-file.ts'
 import { type AnswerOptions, jsonOption, languageOption } from '../shared-options.ts'
 
 type Options = AnswerOptions & {
@@ -27,40 +28,11 @@ type Options = AnswerOptions & {
 /** Wide enough for a desk, and for a page of a report. */
 const SVG_WIDTH_PX = 1200
 
-const READING_FAILS: Readonly<Record<string, string>> = {
-  ENOENT: 'a file that exists',
-  EISDIR: 'a file, not a folder',
-  EACCES: 'a file that may be read',
-  ENOTDIR: 'a file that exists',
-}
-
 const WRITING_FAILS: Readonly<Record<string, string>> = {
   ENOENT: 'a folder that exists',
   EISDIR: 'a file, not a folder',
   EACCES: 'a place that may be written',
   ENOTDIR: 'a folder that exists',
-}
-
-async function readFileOrStdin(file: string, io: Io): Promise<Outcome<string>> {
-  if (file === '-') return done(await io.readStdin())
-  try {
-    return done(await readFile(resolve(io.workingFolder, file), 'utf8'))
-  } catch (error) {
-    const accepted = error instanceof Error && 'code' in error ? READING_FAILS[String(error.code)] : undefined
-    if (accepted === undefined) throw error
-    return refused({ path: '', code: 'not-available', given: file, accepted })
-  }
-}
-
-function parseJson(text: string): Outcome<unknown> {
-  try {
-    // Editors on some systems put a mark before the first character.
-    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''))
-    return done(value)
-  } catch (error) {
-    if (!(error instanceof SyntaxError)) throw error
-    return refused({ path: '', code: 'not-json', given: error.message.slice(0, 120), accepted: 'JSON' })
-  }
 }
 
 /** The long section as a file by itself: it needs neither fonts nor styles from elsewhere. */
@@ -112,9 +84,7 @@ export function addPlan(program: Command, io: Io, end: End): void {
     .addOption(languageOption())
     .action(async (file: string, options: Options, command: Command) => {
       const refusal = { json: options.json === true, language: options.lang }
-      const text = await readFileOrStdin(file, io)
-      if (!text.ok) return end(answerRefusal(io, text.issues, refusal))
-      const given = parseJson(text.value)
+      const given = await readJsonFile(file, io)
       if (!given.ok) return end(answerRefusal(io, given.issues, refusal))
       const outcome = planDocument(given.value)
       if (!outcome.ok) return end(answerRefusal(io, outcome.issues, refusal))
