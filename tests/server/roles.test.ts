@@ -37,6 +37,7 @@ const EXPECTED: Readonly<Record<NounPath, string>> = {
 /** Who may use what is about no noun. */
 const OTHERS: Readonly<Record<string, readonly RoleName[]>> = {
   'POST /api/plans': ROLES,
+  'POST /api/release': ROLES,
   'GET /api/relations': ROLES,
   'GET /api/relations/:id': ROLES,
   'GET /api/session/devices': ROLES,

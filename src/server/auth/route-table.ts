@@ -42,6 +42,7 @@ export const ROUTE_TABLE: Readonly<Record<string, Need>> = {
   'POST /api/session/code/look': ANYONE,
   'POST /api/shared': ANYONE,
   'POST /api/plans': SIGNED_IN,
+  'POST /api/release': SIGNED_IN,
   'GET /api/relations': SIGNED_IN,
   'GET /api/relations/:id': SIGNED_IN,
   'GET /api/session/devices': PERSON,
