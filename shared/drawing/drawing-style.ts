@@ -1,3 +1,5 @@
+import { curveRules } from './curve-rules.ts'
+
 /** Each colour with the name the page may set; the light value is what paper and a file by itself get. */
 const COLOURS = {
   paper: ['--sheet', '#fffdf7'],
@@ -84,6 +86,7 @@ export function drawingStyle(place: 'page' | 'file'): string {
     ['.bar-low', `fill:${c('bad')}`],
     ['.bar-high', `fill:${c('check')}`],
     ['.limit', `fill:none;stroke:${c('ink')};stroke-width:2px`],
+    ...curveRules(c),
     ...MARK_COLOURS.map((name) => [`.mark-${name}`, `color:${c(name)}`] as const),
   ]
   // The drawing's own colours in the dark; what the page names for itself it also darkens.

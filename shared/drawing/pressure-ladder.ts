@@ -63,6 +63,20 @@ function ladderOf(air: AirPart, options: Options): Ladder {
   return { air, say, words: drawingWords(say), widthPx, rungs, x, footPx: TOP_PX + rungs.length * RUNG_PX }
 }
 
+/** Half the height of the ends of a band. */
+const BAND_END_PX = 4
+
+/** From the worst hose to the best, over the tool's bar. */
+function bandNodes({ band }: AirPart, x: Ladder['x'], y: number): readonly SvgNode[] {
+  if (band === undefined) return []
+  const ends = [x(Math.max(0, band.lowGaugePa ?? 0)), x(band.highGaugePa)] as const
+  if (ends[1] - ends[0] < 2) return []
+  return [
+    lineBetween('band', [ends[0], y], [ends[1], y]),
+    ...ends.map((end) => lineBetween('band', [end, y - BAND_END_PX], [end, y + BAND_END_PX])),
+  ]
+}
+
 /** A bar for each pressure, what it is over it, and across it where the limits lie. */
 function rungNodes({ air, rungs, say, words, x }: Ladder): readonly SvgNode[] {
   return rungs.flatMap((rung, index) => {
@@ -78,6 +92,7 @@ function rungNodes({ air, rungs, say, words, x }: Ladder): readonly SvgNode[] {
       ...[LOW_BELOW_PA, HIGH_ABOVE_PA].map((pa) =>
         lineBetween('limit', [x(pa), y + 17], [x(pa), y + BAR_PX + 23]),
       ),
+      ...(isTool ? bandNodes(air, x, y + 20 + BAR_PX / 2) : []),
     ]
   })
 }

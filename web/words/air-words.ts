@@ -102,7 +102,7 @@ export const EN_AIR = {
     longest: 'Longest hose',
     tools: 'Most tools',
     highest: 'Highest site',
-    notNow: 'not even with none',
+    notNow: { hose: 'not even with none', tools: 'not even one', site: 'not even at sea level' },
     beyond: (what: string) => `more than ${what}`,
     working: 'Working it out',
   },
@@ -131,6 +131,9 @@ export const EN_AIR = {
   pictures: {
     heading: 'Air in pictures',
     asTable: 'As a table',
+    supplyColumns: ['free air', 'left at the tool'],
+    marginColumn: 'altitude',
+    hoseColumns: ['hose', 'length', 'worst', 'likely', 'best'],
   },
 }
 export const AIR = spoken('air', EN_AIR)

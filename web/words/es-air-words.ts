@@ -101,7 +101,11 @@ export const ES_AIR: typeof EN_AIR = {
     longest: 'Manguera más larga',
     tools: 'Más topos',
     highest: 'Sitio más alto',
-    notNow: 'ni siquiera sin ninguna',
+    notNow: {
+      hose: 'ni siquiera sin ninguna',
+      tools: 'ni siquiera uno',
+      site: 'ni al nivel del mar',
+    },
     beyond: (what: string) => `más de ${what}`,
     working: 'Calculando',
   },
@@ -131,5 +135,8 @@ export const ES_AIR: typeof EN_AIR = {
   pictures: {
     heading: 'El aire en dibujos',
     asTable: 'Como tabla',
+    supplyColumns: ['aire libre', 'queda en el topo'],
+    marginColumn: 'altitud',
+    hoseColumns: ['manguera', 'largo', 'peor', 'probable', 'mejor'],
   },
 }

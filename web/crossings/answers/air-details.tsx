@@ -4,6 +4,7 @@ import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown, shownNumber } from '../../fields/shown.ts'
+import { LateAirPictures } from '../../profile/late-air-pictures.tsx'
 import { say } from '../../state/unit-choice.ts'
 import { AIR } from '../../words/air-words.ts'
 import { FoldedList } from '../form/panel.tsx'
@@ -139,6 +140,7 @@ export function AirDetails({ plan, input }: DetailsProps) {
   const { air } = plan
   const { tools, hazard, water } = air
   const [isAsked, ask] = useState(needsHelp(air))
+  const [isSeen, look] = useState(false)
   return (
     <>
       {tools !== undefined && <Tools tools={tools} />}
@@ -155,6 +157,10 @@ export function AirDetails({ plan, input }: DetailsProps) {
       <details class="folded" open={isAsked} onToggle={(event) => ask(event.currentTarget.open)}>
         <summary>{AIR.fixes.heading}</summary>
         {isAsked && <AirFixesPanel plan={plan} input={input} />}
+      </details>
+      <details class="folded" onToggle={(event) => look(event.currentTarget.open)}>
+        <summary>{AIR.pictures.heading}</summary>
+        {isSeen && <LateAirPictures input={input} />}
       </details>
     </>
   )

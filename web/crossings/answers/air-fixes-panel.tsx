@@ -102,20 +102,25 @@ function OrderChoice({
   )
 }
 
-const reachText = ({ value, why }: Reach, words: (value: number) => string, most: number): string => {
+function reachText(
+  { value, why }: Reach,
+  what: keyof typeof W.notNow,
+  words: (value: number) => string,
+  most: number,
+): string {
   if (value !== null) return words(value)
-  return why === 'beyond' ? W.beyond(words(most)) : W.notNow
+  return why === 'beyond' ? W.beyond(words(most)) : W.notNow[what]
 }
 
 function ReachFigures({ reach }: { readonly reach: AirReach }) {
   const length = (m: number) => shown(m, 'length')
   return (
     <div class="figures">
-      <Figure label={W.longest} value={reachText(reach.longestHoseM, length, REACH_LIMITS.hoseM)} />
-      <Figure label={W.tools} value={reachText(reach.mostTools, String, REACH_LIMITS.tools)} />
+      <Figure label={W.longest} value={reachText(reach.longestHoseM, 'hose', length, REACH_LIMITS.hoseM)} />
+      <Figure label={W.tools} value={reachText(reach.mostTools, 'tools', String, REACH_LIMITS.tools)} />
       <Figure
         label={W.highest}
-        value={reachText(reach.highestSiteM, (m) => shown(m, 'altitude'), REACH_LIMITS.siteM)}
+        value={reachText(reach.highestSiteM, 'site', (m) => shown(m, 'altitude'), REACH_LIMITS.siteM)}
       />
     </div>
   )
