@@ -3,6 +3,7 @@ import type { Issue, Outcome } from '../core/outcome.ts'
 import { type CrossingInput, PULL_METHODS } from '../core/plan/crossing-input.ts'
 import { air } from './air-line.ts'
 import { depth, end, line, over, PIT, pipe, shots, spread, surface, tool } from './crossing-parts.ts'
+import { emergency } from './emergency.ts'
 import { groundStretch } from './ground-stretch.ts'
 import { locate } from './locate.ts'
 import { aim, observation } from './observations.ts'
@@ -38,6 +39,7 @@ export const crossingSchema = (bare: BareNumbers) =>
       aim: aim(bare).optional(),
       privateLines: privateLines.optional(),
       overhead: overhead(bare).optional(),
+      emergency: emergency.optional(),
       rates: rates.optional(),
       spread: spread.optional(),
     })
@@ -63,6 +65,7 @@ export const crossingSchema = (bare: BareNumbers) =>
         aim: c.aim ?? { method: null, errorM: null },
         privateLines: c.privateLines ?? null,
         overhead: c.overhead ?? [],
+        emergency: c.emergency ?? null,
         rates: c.rates ?? null,
         spread: c.spread ?? { seed: 1, draws: 1024 },
       }),

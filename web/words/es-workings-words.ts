@@ -27,6 +27,7 @@ export const ES_SHELL: typeof EN_SHELL = {
   settings: 'Unidades, idioma, pantalla',
   us: 'EE. UU.',
   si: 'SI',
+  struck: 'Golpe · atorado',
   notFound: 'No hay ninguna página en esta dirección.',
   caution:
     'Underlane planea; no autoriza. Deciden la ley local, el centro de notificación, los dueños de las otras líneas, la persona competente en la obra y los ingenieros con cédula.',

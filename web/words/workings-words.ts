@@ -18,6 +18,7 @@ export const EN_SHELL = {
   settings: 'Units, language, screen',
   us: 'US',
   si: 'SI',
+  struck: 'Line hit · stuck',
   notFound: 'There is no page at this address.',
   caution:
     'Underlane plans; it does not permit. Local law, the one-call {center|centre}, the owners of other lines, the competent person on site and licensed engineers decide.',

@@ -45,3 +45,15 @@ export type ExposedInput = {
 /** What of an owner's answer was found on the ground. */
 export const FOUND_ON_GROUND = ['fits', 'nothing', 'differs'] as const
 export type FoundOnGround = (typeof FOUND_ON_GROUND)[number]
+
+/** What the emergency card says of this place. */
+export type EmergencyInput = {
+  readonly address: string | null
+  /** Where the crew meets, upwind. */
+  readonly meeting: string | null
+  /** Who calls for help. */
+  readonly caller: string | null
+  /** What the gas owner wants done with engines, which published advice does not agree on. */
+  readonly engines: string | null
+  readonly numbers: readonly { readonly who: string; readonly phone: string }[]
+}

@@ -1,7 +1,13 @@
 import type { QualityLevel, QualityScheme } from '../digsafe/quality-levels.ts'
 import type { GeoPosition } from '../kinds.ts'
 import type { AirInput } from './air-input.ts'
-import type { ExposedInput, FoundOnGround, OverheadInput, PrivateLinesInput } from './asked-input.ts'
+import type {
+  EmergencyInput,
+  ExposedInput,
+  FoundOnGround,
+  OverheadInput,
+  PrivateLinesInput,
+} from './asked-input.ts'
 
 /** One crossing as the engine takes it: SI, defaults not filled in, null where nothing was said. */
 export type CrossingInput = {
@@ -35,6 +41,7 @@ export type CrossingInput = {
   /** null: nobody was asked about private lines. */
   readonly privateLines: PrivateLinesInput | null
   readonly overhead: readonly OverheadInput[]
+  readonly emergency: EmergencyInput | null
   readonly rates: RateBook | null
   readonly spread: { readonly seed: number; readonly draws: number }
 }
