@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import preact from '@preact/preset-vite'
 import { defineConfig } from 'vite'
+import { noJsonSchemas } from './no-json-schemas.ts'
 import { serviceWorker } from './sw-plugin.ts'
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
@@ -12,7 +13,7 @@ const publicFiles = () =>
 
 export default defineConfig({
   root: here('.'),
-  plugins: [preact(), serviceWorker(here('offline/service-worker.ts'), publicFiles)],
+  plugins: [noJsonSchemas(), preact(), serviceWorker(here('offline/service-worker.ts'), publicFiles)],
   build: {
     outDir: here('../dist/web'),
     emptyOutDir: true,

@@ -2,19 +2,15 @@ import { jurisdictionOf } from '../../../shared/core/digsafe/jurisdiction-of.ts'
 import { JURISDICTION_NAMES } from '../../../shared/tables/jurisdiction-ids.ts'
 import { ChoiceField, type Option } from '../../fields/choice-field.tsx'
 import { ListField } from '../../fields/list-field.tsx'
-import { NumberField } from '../../fields/number-field.tsx'
 import { TextField } from '../../fields/text-field.tsx'
 import { YesNoField } from '../../fields/yes-no-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { type Path, textAt, valueAt } from '../../state/document-path.ts'
-import { isObject } from '../../state/json.ts'
 import { FORM } from '../../words/form-words.ts'
 import { foundOnGround, ownerAnswers } from '../../words/option-words.ts'
-import { ChoiceOfWay } from './choice-of-way.tsx'
-import { Folded, FoldedPanel, Panel } from './panel.tsx'
+import { Folded, FoldedPanel } from './panel.tsx'
 
 const W = FORM.locate
-const R = FORM.rates
 const OTHER_PLACE = 'other'
 type Props = { readonly model: CrossingModel }
 
@@ -113,30 +109,5 @@ export function LocatePanel({ model }: Props) {
         row={(path) => <OwnerFields model={model} path={path} />}
       />
     </FoldedPanel>
-  )
-}
-
-export function RatesPanel({ model }: Props) {
-  const rates = valueAt(model.document.value, 'rates')
-  const isOwn = isObject(rates) || model.setAside.has('rates own')
-  const chosen = isObject(rates) ? 'own' : rates === undefined ? 'none' : 'example'
-  return (
-    <Panel id="rates" heading={R.heading}>
-      <ChoiceOfWay
-        model={model}
-        path="rates"
-        legend={R.rates}
-        chosen={chosen}
-        ways={[
-          { way: 'none', words: R.none, fresh: undefined },
-          { way: 'example', words: R.example, fresh: 'example' },
-          ...(isOwn ? [{ way: 'own', words: R.own, fresh: undefined }] : []),
-        ]}
-      />
-      <Folded words={R.more}>
-        <NumberField model={model} path="spread.seed" label={R.seed} />
-        <NumberField model={model} path="spread.draws" label={R.draws} />
-      </Folded>
-    </Panel>
   )
 }
