@@ -13,6 +13,8 @@ const SavedCrossingPage = lazy(() =>
   import('./saved/saved-crossing-page.tsx').then((page) => page.SavedCrossingPage),
 )
 
+const CardsPage = lazy(() => import('./cards/cards-page.tsx').then((page) => page.CardsPage))
+
 const DraftPage = ({ model }: { readonly model: CrossingModel }) => (
   <CrossingPage model={model} saving={<LateDraftBar model={model} />} isDraft />
 )
@@ -53,6 +55,9 @@ function Header() {
           </a>
         ))}
       </nav>
+      <a class="struck-link" href="/struck" aria-current={isAt(path, '/struck') ? 'page' : undefined}>
+        {SHELL.struck}
+      </a>
       <ReaderChoices />
     </header>
   )
@@ -74,6 +79,8 @@ export function App({ model }: { readonly model: CrossingModel }) {
           <Route path="/crossings" component={SavedPage} draft={model} />
           <Route path="/crossings/:id" component={SavedCrossingPage} draft={model} />
           <Route path="/workings" component={WorkingsPage} />
+          <Route path="/struck" component={CardsPage} />
+          <Route path="/struck/:card" component={CardsPage} />
           <Route default component={NotFound} />
         </Router>
       </div>

@@ -1,21 +1,22 @@
+import { useSignalEffect } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
 import { TextField } from '../fields/text-field.tsx'
 import { ProfilePlace } from '../profile/profile-place.tsx'
 import { useJobSheet } from '../sheet/job-sheet-place.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import { textAt } from '../state/document-path.ts'
+import { showCrossing } from '../state/open-crossing.ts'
 import { FORM } from '../words/form-words.ts'
 import { Answers, Guard } from './answers/answers.tsx'
 import { VerdictLine } from './answers/verdict-line.tsx'
 import { ExampleNote } from './example-note.tsx'
 import { AirPanel, ToolPanel } from './form/air-panel.tsx'
 import { GroundPanel, OverPanel } from './form/ground-panel.tsx'
+import { LateSitePanels } from './form/late-site-panels.tsx'
 import { LinePanel } from './form/line-panel.tsx'
 import { LinesPanel } from './form/lines-panel.tsx'
-import { LocatePanel, RatesPanel } from './form/locate-panel.tsx'
 import { PipePanel } from './form/pipe-panel.tsx'
-import { PrivatePanel } from './form/private-panel.tsx'
-import { SeenPanel } from './form/seen-panel.tsx'
+import { RatesPanel } from './form/rates-panel.tsx'
 import { StartPanel } from './form/start-panel.tsx'
 
 type Props = {
@@ -29,6 +30,7 @@ type Props = {
 /** One crossing, one page: what is known beside what follows from it. */
 export function CrossingPage({ model, saving, isDraft }: Props) {
   useJobSheet(model)
+  useSignalEffect(() => showCrossing(model.document.value))
   return (
     <main class="crossing">
       <h1 class="crossing-name">{textAt(model.document.value, 'name') || FORM.unnamed}</h1>
@@ -70,9 +72,7 @@ function CrossingForm({ model, isDraft }: Omit<Props, 'saving'>) {
       <GroundPanel model={model} />
       <OverPanel model={model} />
       <LinesPanel model={model} />
-      <PrivatePanel model={model} />
-      <LocatePanel model={model} />
-      <SeenPanel model={model} />
+      <LateSitePanels model={model} />
       <RatesPanel model={model} />
     </form>
   )

@@ -19,6 +19,7 @@ const GONE_WHEN_EMPTY: readonly string[] = [
   'utilities.*.quality',
   'privateLines.answers',
   'privateLines',
+  'emergency',
   'air.oiler',
   'air.separator',
   'air.whip',
