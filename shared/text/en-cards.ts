@@ -138,7 +138,9 @@ export const EN_CARD_PAGE = {
   fromNose: 'the nose of the tool',
   fromTail: 'the tail: tool and coupling come on top',
   tool: 'Tool and coupling, together',
-  noseAt: (station: string, left: string) => `Nose at ${station} from launch, ${left} to go.`,
+  noseAt: (station: string) => `Nose at ${station} from launch.`,
+  noseLeft: (left: string) => `${left} to go.`,
+  noPlan: 'The crossing as entered cannot be planned: depth not worked out, drift as usual.',
   noseBeyond: 'That is beyond the receiving pit: read the mark again.',
   noseDepth: (depth: string) => `Center of the tool about ${depth} below ground there, if it held its line.`,
   noseCircle: (reach: string) =>

@@ -143,7 +143,9 @@ export const ES_CARD_PAGE: { readonly [Key in keyof typeof EN_CARD_PAGE]: (typeo
   fromNose: 'la punta del topo',
   fromTail: 'la cola: se suman topo y acople',
   tool: 'Topo y acople, juntos',
-  noseAt: (station: string, left: string) => `Punta a ${station} del lanzamiento; faltan ${left}.`,
+  noseAt: (station: string) => `Punta a ${station} del lanzamiento.`,
+  noseLeft: (left: string) => `Faltan ${left}.`,
+  noPlan: 'El cruce como está no se puede planear: sin profundidad calculada, deriva la usual.',
   noseBeyond: 'Eso queda más allá del pozo de recepción: lea otra vez la marca.',
   noseDepth: (depth: string) => `Centro del topo a unos ${depth} bajo el suelo, si guardó la línea.`,
   noseCircle: (reach: string) =>

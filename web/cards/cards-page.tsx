@@ -72,6 +72,7 @@ function CardShown({ id, emergency }: { readonly id: CardId; readonly emergency:
       <h2 id={`card-${id}`}>{card.title}</h2>
       <Steps heading={W.now} steps={card.now} kind="now" />
       {id !== 'stuck' && <Numbers emergency={emergency} />}
+      {emergency !== null && <WhereWeAre emergency={emergency} />}
       <Steps heading={W.after} steps={card.after} kind="after" />
       <Steps heading={W.never} steps={card.never} kind="never" />
       {card.note !== undefined && <p>{card.note}</p>}
@@ -95,7 +96,8 @@ export function CardsPage() {
       <h1 class={shown === null ? undefined : 'unseen'}>{W.heading}</h1>
       {shown !== null && <CardShown id={shown} emergency={emergency} />}
       {shown === 'stuck' && <WhereTheNoseIs crossing={crossing} />}
-      {emergency === null ? <p>{W.noCrossing}</p> : <WhereWeAre emergency={emergency} />}
+      {emergency === null && <p>{W.noCrossing}</p>}
+      {emergency !== null && shown === null && <WhereWeAre emergency={emergency} />}
       <nav class="card-doors" aria-label={shown === null ? W.heading : W.others}>
         {CARDS.filter((id) => id !== shown).map((id) => (
           <a key={id} class={`card-door card-door-${id}`} href={`/struck/${id}`}>

@@ -6,7 +6,7 @@ import { parseQuantity } from '../../shared/quantities/parse-quantity.ts'
 import type { JsonObject } from '../state/json.ts'
 import { units } from '../state/unit-choice.ts'
 import { cardPage } from '../words/card-words.ts'
-import { noseOf } from './nose.ts'
+import { noseByMark, noseOf } from './nose.ts'
 
 const lengthOf = (text: string): number | null => {
   const parsed = parseQuantity(text, 'length', {})
@@ -45,10 +45,9 @@ export function WhereTheNoseIs({ crossing }: { readonly crossing: JsonObject | n
   const toolM = lengthOf(tool) ?? (parsed?.ok ? parsed.value.tool.lengthM : null)
   const markM = lengthOf(mark)
   const shown = (value: number) => formatQuantity(value, 'length', units.value)
-  const nose =
-    plan?.ok && markM !== null && (!isFromTail || toolM !== null)
-      ? noseOf(plan.value, markM + (isFromTail ? (toolM ?? 0) : 0))
-      : null
+  const noseM =
+    markM === null || (isFromTail && toolM === null) ? null : markM + (isFromTail ? (toolM ?? 0) : 0)
+  const nose = noseM === null ? null : plan?.ok ? noseOf(plan.value, noseM) : noseByMark(noseM)
   return (
     <section class="card-nose" aria-labelledby="nose-heading">
       <h2 id="nose-heading">{W.nose}</h2>
@@ -72,8 +71,10 @@ export function WhereTheNoseIs({ crossing }: { readonly crossing: JsonObject | n
         {nose?.state === 'beyond' && <p>{W.noseBeyond}</p>}
         {nose?.state === 'found' && (
           <>
-            <p class="card-answer">{W.noseAt(shown(nose.stationM), shown(nose.leftM))}</p>
-            <p>{W.noseDepth(shown(nose.depthM))}</p>
+            <p class="card-answer">
+              {W.noseAt(shown(nose.stationM))} {nose.leftM !== null && W.noseLeft(shown(nose.leftM))}
+            </p>
+            <p>{nose.depthM === null ? W.noPlan : W.noseDepth(shown(nose.depthM))}</p>
             <p>{W.noseCircle(shown(nose.reachM))}</p>
           </>
         )}
