@@ -72,6 +72,8 @@ const NARROW_PX = 640
 /** On a narrow screen more flags than this are kept to names. */
 const MOST_FULL_FLAGS = 4
 const SIDE_PX = 10
+/** Of an upright page under its name and verdict. */
+const JOB_TALLEST_PX = 215 * PX_PER_MM
 const SHEET_MARGIN_MM: Readonly<Record<Sheet, number>> = { letter: 10, a4: 10, job: 0.5 }
 
 type Layout = {
@@ -121,6 +123,11 @@ function screenLayout(facts: SectionFacts, extent: Extent, options: LongSectionO
   }
 }
 
+/** A drawing that takes less than this of the width it has is not worth its scale. */
+const LEAST_OF_WIDTH = 0.6
+const isLegible = (lengthM: number, { pxPerM, widthPx }: Layout): boolean =>
+  lengthM * pxPerM >= LEAST_OF_WIDTH * widthPx
+
 /** The largest real scale at which everything fits the sheet; depths drawn larger only as far as there is room. */
 function sheetLayout(facts: SectionFacts, extent: Extent, options: LongSectionOptions, sheet: Sheet): Layout {
   const widthPx = SHEET_MM[sheet].width * PX_PER_MM
@@ -148,8 +155,13 @@ function sheetLayout(facts: SectionFacts, extent: Extent, options: LongSectionOp
       ),
     )
   })
-  const fitting = layouts.find((layout) => draw(facts, extent, layout).heightPx <= heightPx)
+  const heightOf = (layout: Layout) => draw(facts, extent, layout).heightPx
   const smallest = layouts.at(-1)
+  const fitting =
+    layouts.find((layout) => isLegible(lengthM, layout) && heightOf(layout) <= heightPx) ??
+    // An upright page has room below: rather a tall drawing than one too small to read.
+    (sheet === 'job' ? layouts.find((layout) => heightOf(layout) <= JOB_TALLEST_PX) : undefined) ??
+    layouts.find((layout) => heightOf(layout) <= heightPx)
   return fitting ?? smallest ?? screenLayout(facts, extent, options)
 }
 

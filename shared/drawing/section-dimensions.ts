@@ -234,9 +234,11 @@ export function lengthRows(facts: SectionFacts, frame: Frame, topPx: number): Ro
     })
   })
   const foot = topPx + rows.length * 24
-  const ticks = [0, line.lengthM, ...line.shots.map((shot) => shot.toM)].map((m) =>
-    lineBetween('dimension', [frame.x(m), topPx + 8], [frame.x(m), foot]),
-  )
+  // A pit between ends its shots' row, not the row of the whole: its figure stands there.
+  const tick = (m: number, footPx: number) =>
+    lineBetween('dimension', [frame.x(m), topPx + 8], [frame.x(m), footPx])
+  const between = line.shots.slice(0, -1).map((shot) => tick(shot.toM, topPx + 24))
+  const ticks = [tick(0, foot), tick(line.lengthM, foot), ...between]
   return { node: group('lengths', [...ticks, ...nodes]), heightPx: rows.length * 24 + 8 }
 }
 

@@ -107,6 +107,7 @@ describe('print structure', () => {
       const text = (await sheet.textContent()) ?? ''
       expect(text).toContain('Begun')
       expect(text).toContain('No plan: nothing on this sheet has been worked out')
+      expect(text).toContain('not planned, not released')
       expect(text).toContain('still to be given')
       expect(await sheet.locator('svg').count()).toBe(0)
       await page.context().close()

@@ -38,13 +38,16 @@ type Props = {
 }
 type PlannedProps = { readonly plan: Plan; readonly input: CrossingInput }
 
+const standingOf = ({ state }: Sheeted): string =>
+  sheetWord(state === 'none' ? 'notPlanned' : 'notReleased', say.value)
+
 /** What makes two sheets the same sheet. */
-export function sheetIdentity(shortHash: string | null): string {
+export function sheetIdentity(answers: Sheeted, shortHash: string | null): string {
   const words = say.value
   return [
     `${SHELL.name} ${sheetWord('engine', words, { engine: ENGINE_VERSION })}`,
     ...(shortHash === null ? [] : [sheetWord('hash', words, { hash: shortHash })]),
-    sheetWord('notReleased', words),
+    standingOf(answers),
   ].join(' · ')
 }
 
@@ -126,7 +129,7 @@ export function JobSheet({ name, answers, shortHash, when }: Props) {
         <h1>{name === '' ? sheetWord('unnamed', words) : name}</h1>
         <p>
           <b>
-            {sheetWord('kind', words)}, {sheetWord('notReleased', words)}
+            {sheetWord('kind', words)}, {standingOf(answers)}
           </b>
           , {sheetWord('printed', words, { when })}
         </p>
@@ -150,7 +153,7 @@ export function JobSheet({ name, answers, shortHash, when }: Props) {
       )}
       <footer>
         <p>{SHELL.caution}</p>
-        <p>{sheetIdentity(shortHash)}</p>
+        <p>{sheetIdentity(answers, shortHash)}</p>
       </footer>
     </article>
   )

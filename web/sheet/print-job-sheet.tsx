@@ -52,7 +52,7 @@ export function printsJobSheet(model: CrossingModel): () => void {
     const hash =
       answers.state === 'current' ? sha256(canonicalJson(model.document.value)).slice(0, SHORT_HASH) : null
     const name = textAt(model.document.value, 'name')
-    pageFoot.replaceSync(footRules(name, sheetIdentity(hash)))
+    pageFoot.replaceSync(footRules(name, sheetIdentity(answers, hash)))
     if (!document.adoptedStyleSheets.includes(pageFoot)) document.adoptedStyleSheets.push(pageFoot)
     document.body.append(host)
     render(

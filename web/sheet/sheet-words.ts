@@ -4,6 +4,7 @@ import type { Say } from '../../shared/text/language.ts'
 const english = {
   kind: 'Job sheet',
   notReleased: 'planned, not released',
+  notPlanned: 'not planned, not released',
   unnamed: 'Crossing without a name',
   printed: 'printed {when}',
   noPlan: 'No plan: nothing on this sheet has been worked out',
@@ -55,6 +56,7 @@ type Words = Readonly<Record<keyof typeof english, string>>
 const spanish: Words = {
   kind: 'Hoja de trabajo',
   notReleased: 'planeado, no liberado',
+  notPlanned: 'sin plan, no liberado',
   unnamed: 'Cruce sin nombre',
   printed: 'impreso {when}',
   noPlan: 'Sin plan: nada de esta hoja se ha calculado',
