@@ -25,10 +25,12 @@ type Props = {
   readonly saving: ComponentChildren
   /** Not saved yet: it may begin as another usual job. */
   readonly isDraft: boolean
+  /** What is signed on site, where the crossing is kept. */
+  readonly site?: ComponentChildren
 }
 
 /** One crossing, one page: what is known beside what follows from it. */
-export function CrossingPage({ model, saving, isDraft }: Props) {
+export function CrossingPage({ model, saving, isDraft, site }: Props) {
   useJobSheet(model)
   useSignalEffect(() => showCrossing(model.document.value))
   return (
@@ -44,7 +46,7 @@ export function CrossingPage({ model, saving, isDraft }: Props) {
           <ProfilePlace model={model} />
         </Guard>
         <CrossingForm model={model} isDraft={isDraft} />
-        <Answers model={model} />
+        <Answers model={model} site={site} />
       </div>
     </main>
   )

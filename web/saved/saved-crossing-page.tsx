@@ -3,6 +3,7 @@ import { effect } from '@preact/signals'
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
 import { CrossingPage } from '../crossings/crossing-page.tsx'
+import { SitePanel } from '../site/site-panel.tsx'
 import { saveCrossingFile } from '../state/crossing-file.ts'
 import { type CrossingModel, createCrossingModel } from '../state/crossing-model.ts'
 import type { Start } from './crossing-start.ts'
@@ -154,7 +155,8 @@ function OpenCrossing(props: OpenProps) {
       />
     </>
   )
-  return <CrossingPage model={model} saving={bar} isDraft={false} />
+  const site = <SitePanel crossing={props.start.id} model={model} />
+  return <CrossingPage model={model} saving={bar} isDraft={false} site={site} />
 }
 
 type Props = { readonly id: string; readonly draft: CrossingModel }

@@ -73,10 +73,13 @@ function mixed(state: Int32Array, w: Int32Array): Int32Array {
   return Int32Array.from([a, b, c, d, e, f, g, h], (word, index) => (word + (state[index] ?? 0)) | 0)
 }
 
-/** The hash of a text's UTF-8 bytes, in small hexadecimal letters. */
-export function sha256(text: string): string {
-  const view = padded(new TextEncoder().encode(text))
+/** The hash of bytes, in small hexadecimal letters. */
+export function sha256OfBytes(bytes: Uint8Array): string {
+  const view = padded(bytes)
   let state: Int32Array = START
   for (let at = 0; at < view.byteLength; at += BLOCK_BYTES) state = mixed(state, schedule(view, at))
   return Array.from(state, (word) => (word >>> 0).toString(16).padStart(8, '0')).join('')
 }
+
+/** The hash of a text's UTF-8 bytes, in small hexadecimal letters. */
+export const sha256 = (text: string): string => sha256OfBytes(new TextEncoder().encode(text))

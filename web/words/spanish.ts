@@ -1,6 +1,7 @@
 import '../../shared/text/spanish.ts'
 import { ES_OFFLINE } from '../offline/es-offline-words.ts'
 import { ES_FILES, ES_MERGE, ES_SAVE_BAR, ES_SAVED, ES_STORED } from '../saved/es-saved-words.ts'
+import { ES_SITE } from '../site/es-site-words.ts'
 import { ES_AIR } from './es-air-words.ts'
 import { ES_ANSWERS } from './es-answer-words.ts'
 import { ES_FORM } from './es-form-words.ts'
@@ -23,6 +24,7 @@ export const SPANISH_WORDS = {
   stored: ES_STORED,
   files: ES_FILES,
   offline: ES_OFFLINE,
+  site: ES_SITE,
 }
 
 learnSpanishWords(SPANISH_WORDS)

@@ -16,6 +16,7 @@ import { ReleasePanel } from './release-panel.tsx'
 import { TimePanel } from './time-panel.tsx'
 
 type Props = { readonly model: CrossingModel }
+type SiteProps = { readonly site?: ComponentChildren }
 type PartsProps = { readonly plan: Plan; readonly input: CrossingInput }
 
 type FurtherAnswers = typeof import('./further-answers.tsx')['FurtherAnswers']
@@ -32,12 +33,13 @@ function LaterParts({ plan, input }: PartsProps) {
   return Further === null ? null : <Further plan={plan} input={input} />
 }
 
-function Parts({ model, plan, input }: Props & PartsProps) {
+function Parts({ model, plan, input, site }: Props & PartsProps & SiteProps) {
   return (
     <RecordedRelations.Provider value={relationsOf(plan)}>
       <p class="verdict-whole">{verdictSentence(plan, say.value)}</p>
       <ComparePanel model={model} plan={plan} />
       <ReleasePanel plan={plan} />
+      {site}
       <TimePanel plan={plan} />
       <AirAnswer plan={plan} input={input} />
       <MapPanel input={input} />
@@ -56,7 +58,7 @@ export function Guard({ model, children }: Props & { readonly children: Componen
   return children
 }
 
-function Current({ model }: Props) {
+function Current({ model, site }: Props & SiteProps) {
   const answers = model.answers.value
   if (answers.state === 'none') {
     return <Problems issues={answers.issues} isBegun={false} />
@@ -73,7 +75,7 @@ function Current({ model }: Props) {
           <p class="fine">{ANSWERS.openHint}</p>
         )}
       </div>
-      <Parts model={model} plan={answers.plan} input={answers.input} />
+      <Parts model={model} plan={answers.plan} input={answers.input} site={site} />
     </div>
   )
 }
@@ -86,14 +88,14 @@ const Jumps = () => (
   </nav>
 )
 
-export function Answers({ model }: Props) {
+export function Answers({ model, site }: Props & SiteProps) {
   return (
     <section class="answers" aria-labelledby="answers-heading">
       <h2 id="answers-heading" class="column-heading" tabIndex={-1}>
         {ANSWERS.heading}
       </h2>
       <Guard model={model}>
-        <Current model={model} />
+        <Current model={model} site={site} />
       </Guard>
       <Jumps />
     </section>
