@@ -1,42 +1,32 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { mkdirSync, rmSync } from 'node:fs'
-import { join } from 'node:path'
-import { build } from 'esbuild'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { verifyHistory } from '../../src/store/audit.ts'
 import { openDatabase, type StorePlace, storeFile } from '../../src/store/open-store.ts'
 import { DATABASES, openAt, type Places } from '../support/store-places.ts'
+import { writerProgram } from '../support/writer-program.ts'
 
-const ROOT = new URL('../../', import.meta.url).pathname
-// Inside the project, where the driver with its native part is found.
-const WRITER = join(ROOT, 'dist', `store-writer-${process.pid}.mjs`)
 const SLOW = process.env.UNDERLANE_SLOW === '1'
 const KILLS: Readonly<Record<string, number>> = SLOW ? { SQLite: 50, PostgreSQL: 25 } : {}
 const FEW_KILLS = 3
 const ENOUGH_LINES = 120
 
+let writer: Awaited<ReturnType<typeof writerProgram>>
 beforeAll(async () => {
-  mkdirSync(join(ROOT, 'dist'), { recursive: true })
-  await build({
-    entryPoints: [join(ROOT, 'tests', 'store', 'store-writer.ts')],
-    outfile: WRITER,
-    bundle: true,
-    platform: 'node',
-    target: 'node20',
-    format: 'esm',
-    external: ['libsql', 'pg'],
-    logLevel: 'silent',
-  })
+  writer = await writerProgram()
 })
-afterAll(() => rmSync(WRITER, { force: true }))
+afterAll(() => writer.remove())
 
 /** Starts the writer, kills it after enough acknowledged changes, and gives those. */
 async function killedAfter(lines: number, first: number, place: StorePlace): Promise<string[]> {
   const address = place.databaseUrl === null ? [] : [place.databaseUrl]
-  const child: ChildProcess = spawn(process.execPath, [WRITER, place.dataFolder, String(first), ...address], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  })
+  const child: ChildProcess = spawn(
+    process.execPath,
+    [writer.file, place.dataFolder, String(first), ...address],
+    {
+      stdio: ['ignore', 'pipe', 'inherit'],
+    },
+  )
   const { stdout } = child
   if (stdout === null) throw new Error('no output to read')
   let said = ''

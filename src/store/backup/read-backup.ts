@@ -86,17 +86,15 @@ async function readManifest({ name, size, body }: TarEntry): Promise<Manifest> {
 
 async function unpack({ name, size, body }: TarEntry, said: ManifestFile, folder: string): Promise<void> {
   const hash = createHash('sha256')
-  await pipeline(body, async (pieces: AsyncIterable<Buffer>) => {
-    const file = await open(join(folder, name), 'wx')
-    try {
-      for await (const piece of pieces) {
-        hash.update(piece)
-        await file.write(piece)
-      }
-    } finally {
-      await file.close()
+  const file = await open(join(folder, name), 'wx')
+  try {
+    for await (const piece of body) {
+      hash.update(piece)
+      await file.write(piece)
     }
-  })
+  } finally {
+    await file.close()
+  }
   const found = hash.digest('hex')
   if (size !== said.byteCount || found !== said.sha256) throw new Wrong('damaged', name)
   const content = contentHash(name)
@@ -196,11 +194,14 @@ export async function readBackup(file: string): Promise<ReadBackup> {
     folder = unpacked
     mkdirSync(join(unpacked, 'attachments'))
     const gunzip = createGunzip()
-    let manifest: Manifest | null = null
-    await pipeline(createReadStream(file), gunzip, async (chunks: AsyncIterable<Buffer>) => {
-      manifest = await unpackAll(chunks, unpacked)
-    })
-    if (manifest === null) throw new TarError('nothing in it')
+    // Both are waited for, also when one fails: what is taken away below must not still be written to.
+    const [read, taken] = await Promise.allSettled([
+      pipeline(createReadStream(file), gunzip),
+      unpackAll(gunzip, unpacked),
+    ])
+    if (taken.status === 'rejected') throw taken.reason
+    if (read.status === 'rejected') throw read.reason
+    const manifest = taken.value
     if (gunzip.bytesWritten !== statSync(file).size) throw new TarError('something after the end')
     await readEveryRow(unpacked, manifest)
     return { manifest, folder: unpacked, close: () => rmSync(unpacked, { recursive: true, force: true }) }
