@@ -65,6 +65,15 @@ async function requireGzip(file: string): Promise<void> {
   }
 }
 
+/** The file's own checksum, to its last byte: what is in it is only looked at once it is what was written. */
+async function requireWhole(file: string): Promise<void> {
+  const gunzip = createGunzip()
+  await pipeline(createReadStream(file), gunzip, async (chunks: AsyncIterable<Buffer>) => {
+    for await (const _ of chunks);
+  })
+  if (gunzip.bytesWritten !== statSync(file).size) throw new TarError('something after the end')
+}
+
 async function readManifest({ name, size, body }: TarEntry): Promise<Manifest> {
   if (name !== 'manifest.json' || size > LONGEST_MANIFEST) throw new Wrong('foreign', 'no manifest')
   const pieces: Buffer[] = []
@@ -190,6 +199,7 @@ export async function readBackup(file: string): Promise<ReadBackup> {
   let folder: string | null = null
   try {
     await requireGzip(file)
+    await requireWhole(file)
     const unpacked = mkdtempSync(join(tmpdir(), 'underlane-restore-'))
     folder = unpacked
     mkdirSync(join(unpacked, 'attachments'))
@@ -197,12 +207,14 @@ export async function readBackup(file: string): Promise<ReadBackup> {
     // Both are waited for, also when one fails: what is taken away below must not still be written to.
     const [read, taken] = await Promise.allSettled([
       pipeline(createReadStream(file), gunzip),
-      unpackAll(gunzip, unpacked),
+      unpackAll(gunzip, unpacked).catch((error: unknown) => {
+        gunzip.destroy()
+        throw error
+      }),
     ])
     if (taken.status === 'rejected') throw taken.reason
     if (read.status === 'rejected') throw read.reason
     const manifest = taken.value
-    if (gunzip.bytesWritten !== statSync(file).size) throw new TarError('something after the end')
     await readEveryRow(unpacked, manifest)
     return { manifest, folder: unpacked, close: () => rmSync(unpacked, { recursive: true, force: true }) }
   } catch (error) {
