@@ -1,5 +1,6 @@
 import { LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso'
 import { ENGINE_VERSION } from '../shared/core/engine-version.ts'
+import { AccountLink } from './access/account-link.tsx'
 import { CrossingPage } from './crossings/crossing-page.tsx'
 import { ConnectionNote } from './offline/connection-note.tsx'
 import { LateDraftBar } from './saved/late-draft-bar.tsx'
@@ -14,6 +15,9 @@ const SavedCrossingPage = lazy(() =>
 )
 
 const CardsPage = lazy(() => import('./cards/cards-page.tsx').then((page) => page.CardsPage))
+const SignInPage = lazy(() => import('./access/sign-in-page.tsx').then((page) => page.SignInPage))
+const MyAccessPage = lazy(() => import('./access/my-access-page.tsx').then((page) => page.MyAccessPage))
+const SharedPage = lazy(() => import('./access/shared-page.tsx').then((page) => page.SharedPage))
 
 const DraftPage = ({ model }: { readonly model: CrossingModel }) => (
   <CrossingPage model={model} saving={<LateDraftBar model={model} />} isDraft />
@@ -54,6 +58,7 @@ function Header() {
             {place.words()}
           </a>
         ))}
+        <AccountLink />
       </nav>
       <a class="struck-link" href="/struck" aria-current={isAt(path, '/struck') ? 'page' : undefined}>
         {SHELL.struck}
@@ -81,6 +86,9 @@ export function App({ model }: { readonly model: CrossingModel }) {
           <Route path="/workings" component={WorkingsPage} />
           <Route path="/struck" component={CardsPage} />
           <Route path="/struck/:card" component={CardsPage} />
+          <Route path="/sign-in" component={SignInPage} />
+          <Route path="/access" component={MyAccessPage} />
+          <Route path="/shared" component={SharedPage} />
           <Route default component={NotFound} />
         </Router>
       </div>

@@ -22,6 +22,7 @@ if (root) {
   keepDraft(model)
   startOffline()
   import('./saved/flush-when-online.ts').then(({ flushWhenOnline }) => flushWhenOnline())
+  import('./access/access-requests.ts').then(({ askSession }) => askSession())
   followTheme()
   // In the language asked for from the first line on; its words come from this browser's own store but once.
   beginLanguage(wantedLanguage()).then(() => render(<App model={model} />, root))

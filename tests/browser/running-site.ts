@@ -15,6 +15,8 @@ export type Site = {
   open(options: BrowserContextOptions): Promise<Page>
   /** The built pages it serves: a copy of its own, which a journey may change. */
   readonly webFolder: string
+  /** What the server has said to whoever started it. */
+  console(): string
   /** Ends the server and leaves the browser. */
   stopServer(): Promise<void>
   end(): Promise<void>
@@ -60,8 +62,10 @@ function launch(): Promise<Browser> {
 function watch(page: Page, address: string, said: string[]): void {
   page.on('pageerror', (error) => said.push(`threw ${error.message}`))
   page.on('console', (message) => {
-    // A page without a signal or a server is part of the journey.
-    const isCutOff = /ERR_(INTERNET_DISCONNECTED|CONNECTION_REFUSED)/.test(message.text())
+    // A page without a signal, a server or a session is part of the journey.
+    const isCutOff = /ERR_(INTERNET_DISCONNECTED|CONNECTION_REFUSED)|status of (401|403|422) /.test(
+      message.text(),
+    )
     if (message.type() === 'error' && !isCutOff) {
       said.push(message.text())
     }
@@ -84,13 +88,18 @@ function ownCopy(): string {
 }
 
 /** The real server on a free port with the invented town, and a real browser. */
-export async function startSite(): Promise<Site> {
+export async function startSite(options: readonly string[] = []): Promise<Site> {
   build()
   const program = ownCopy()
   const data = mkdtempSync(join(tmpdir(), 'underlane-journey-'))
-  const server = spawn(process.execPath, ['dist/server.mjs', '--port', '0', '--data', data], {
+  const server = spawn(process.execPath, ['dist/server.mjs', '--port', '0', '--data', data, ...options], {
     cwd: program,
-    stdio: ['ignore', 'pipe', 'inherit'],
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
+  let console = ''
+  server.stderr.on('data', (chunk: Buffer) => {
+    console += chunk.toString('utf8')
+    process.stderr.write(chunk)
   })
   const stopServer = async () => {
     if (server.exitCode !== null || server.signalCode !== null) return
@@ -102,6 +111,7 @@ export async function startSite(): Promise<Site> {
   const said: string[] = []
   return {
     address,
+    console: () => console,
     webFolder: join(program, 'dist/web'),
     stopServer,
     async open(options) {

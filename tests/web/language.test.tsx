@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { act, cleanup, render, screen } from '@testing-library/preact'
 import { afterEach, describe, expect, test } from 'vitest'
+import { EN_ACCESS } from '../../web/access/access-words.ts'
 import { Answers } from '../../web/crossings/answers/answers.tsx'
 import { FIRST_PRESET } from '../../web/crossings/presets.ts'
 import { EN_OFFLINE } from '../../web/offline/offline-words.ts'
@@ -30,6 +31,7 @@ function texts(value: unknown, at: string): readonly (readonly [string, string])
 
 describe('Spanish', () => {
   const ENGLISH = {
+    access: EN_ACCESS,
     answers: EN_ANSWERS,
     fields: EN_FIELD_WORDS,
     form: EN_FORM,

@@ -1,3 +1,5 @@
+import { ACCESS } from '../access/access-words.ts'
+import { isSignedOut } from '../access/session-state.ts'
 import { connection } from './connection.ts'
 import { keepingTrouble, outboxCount, stuckChanges } from './kept-crossings.ts'
 import { OFFLINE } from './offline-words.ts'
@@ -21,6 +23,7 @@ function sentences(): readonly string[] {
   return [
     ...(isOffline ? [OFFLINE.offline] : []),
     ...(isOffline && !isPageKept.value ? [OFFLINE.notKept] : []),
+    ...(isSignedOut.value && unsent > 0 ? [ACCESS.signedOut] : []),
     ...(unsent > 0 ? [OFFLINE.outbox(unsent)] : []),
     ...(stuck > 0 ? [OFFLINE.stuck(stuck)] : []),
     ...(trouble === null ? [] : [OFFLINE.trouble[trouble]]),
@@ -58,6 +61,7 @@ export function ConnectionNote() {
         <p>
           <Shape kind="broken" />
           <span>{said.join(' ')}</span>
+          {isSignedOut.value && <a href="/sign-in">{ACCESS.signIn}</a>}
         </p>
       )}
       <VersionNote />

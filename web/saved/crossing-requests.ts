@@ -7,6 +7,8 @@ import {
   keptCrossing,
   type ListedCrossing,
 } from '../../shared/contracts/kept-crossing.ts'
+import { ACCESS } from '../access/access-words.ts'
+import { noteSignedOut } from '../access/session-state.ts'
 import { noteReached } from '../offline/connection.ts'
 import type { JsonObject } from '../state/json.ts'
 import { language } from '../state/language-choice.ts'
@@ -51,6 +53,11 @@ async function ask(path: string, init: RequestInit = {}): Promise<Answer | null>
     const answer = await fetch(path, { ...init, signal: AbortSignal.timeout(PATIENCE_MS) })
     const text = await answer.text()
     noteReached(true)
+    // Nobody is signed in: as good as no answer, so what is sent waits until somebody is.
+    if (answer.status === 401) {
+      noteSignedOut()
+      return null
+    }
     return { status: answer.status, body: parsedOrNull(text) }
   } catch (error) {
     // TypeError without a connection; a DOMException when patience ran out.
@@ -69,6 +76,12 @@ function parsedOrNull(text: string): unknown {
   }
 }
 
+const NOT_ALLOWED = (): AnsweredIssue => ({
+  path: '',
+  code: 'not-allowed',
+  text: ACCESS.refused['not-allowed'] ?? '',
+})
+
 function sentFrom(answer: Answer | null): Sent {
   if (answer === null) return { state: 'unreachable' }
   const { status, body } = answer
@@ -81,6 +94,7 @@ function sentFrom(answer: Answer | null): Sent {
     const conflict = changeConflict.safeParse(body)
     return conflict.success ? { state: 'conflict', current: conflict.data.current } : { state: 'trouble' }
   }
+  if (status === 403) return { state: 'refused', issues: [NOT_ALLOWED()] }
   if (status === 404 || status === 410) return { state: 'absent' }
   const error = apiError.safeParse(body)
   const isRefusal = status === 400 || status === 413 || status === 415 || status === 422

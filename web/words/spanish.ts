@@ -1,4 +1,5 @@
 import '../../shared/text/spanish.ts'
+import { ES_ACCESS } from '../access/es-access-words.ts'
 import { ES_OFFLINE } from '../offline/es-offline-words.ts'
 import { ES_FILES, ES_MERGE, ES_SAVE_BAR, ES_SAVED, ES_STORED } from '../saved/es-saved-words.ts'
 import { ES_SITE } from '../site/es-site-words.ts'
@@ -11,6 +12,7 @@ import { learnSpanishWords } from './spoken-words.ts'
 
 /** The page's own words in Spanish; importing this file teaches them and the sentences of shared/text. */
 export const SPANISH_WORDS = {
+  access: ES_ACCESS,
   air: ES_AIR,
   answers: ES_ANSWERS,
   fields: ES_FIELD_WORDS,
