@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander'
 import { ENGINE_VERSION } from '../../shared/core/engine-version.ts'
+import { addAir } from './commands/air.ts'
 import { addAudit } from './commands/audit.ts'
 import { addBackup, addRestore } from './commands/backup.ts'
 import { addChecks } from './commands/checks.ts'
@@ -32,6 +33,7 @@ export async function runProgram(args: readonly string[], io: Io): Promise<ExitC
     .helpCommand('help [command]', 'how a command is used')
   addPlan(program, io, end)
   addRelease(program, io, end)
+  addAir(program, io, end)
   addRelation(program, io, end)
   addChecks(program, io, end)
   addSchema(program, io, end)

@@ -165,6 +165,43 @@ describe('a receiver', () => {
     expect(Math.abs(timeS - 5.542)).toBeLessThan(0.0005)
   })
 
+  it('agrees with its differential equation, stepped by Runge and Kutta', () => {
+    // dp/dt = (R T/V)(ṁ_in − c p): the same tank, integrated apart from any closed form.
+    const slopePaPerS = (pa: number) => ((287.0529 * 293.15) / 0.2) * (0.08 - 2.4e-7 * pa)
+    const stepS = 1e-4
+    let pa = 8e5
+    let timeS = 0
+    while (pa > 6e5) {
+      const one = slopePaPerS(pa)
+      const two = slopePaPerS(pa + (stepS / 2) * one)
+      const three = slopePaPerS(pa + (stepS / 2) * two)
+      const four = slopePaPerS(pa + stepS * three)
+      const next = pa + (stepS / 6) * (one + 2 * two + 2 * three + four)
+      timeS += next > 6e5 ? stepS : (stepS * (pa - 6e5)) / (pa - next)
+      pa = next
+    }
+    const tauS = 0.2 / (287.0529 * 293.15 * 2.4e-7)
+    const restPa = 0.08 / 2.4e-7
+    expect(timeS / (tauS * Math.log((8e5 - restPa) / (6e5 - restPa)))).toBeCloseTo(1, 8)
+    // With constant flows the relation is that equation solved: 1e-9.
+    const { timeS: closedS } = receiverTime.fn({
+      volumeM3: 0.2,
+      inflowM3PerS: 0.01,
+      outflowM3PerS: 0.05,
+      fromGaugePa: 7e5,
+      toGaugePa: 5e5,
+      atmospherePa: 101_325,
+    })
+    let constantPa = 7e5
+    let steps = 0
+    while (constantPa > 5e5 + 1e-6) {
+      constantPa -= ((0.05 - 0.01) * 101_325 * 1e-3) / 0.2
+      steps += 1
+    }
+    const overshootS = (5e5 - constantPa) / (((0.05 - 0.01) * 101_325) / 0.2)
+    expect((closedS ?? 0) / (steps * 1e-3 - overshootS)).toBeCloseTo(1, 9)
+  })
+
   it('never gets where its flows do not lead', () => {
     const still = { volumeM3: 1, inflowM3PerS: 0.1, outflowM3PerS: 0.1, atmospherePa: 101_325 }
     const never = { timeS: null, reached: 'never' }
