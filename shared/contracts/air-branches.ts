@@ -9,16 +9,19 @@ const conflict = (accepted: string, ...path: readonly (string | number)[]): Foun
   path: ['branches', ...path],
 })
 
-/** Whether a branch comes back to itself on the way to the compressor. */
-function goesRound(start: AirBranchInput, byName: ReadonlyMap<string, AirBranchInput>): boolean {
+/** The work of solving a tree grows eightfold with each fork on the way to a tool. */
+const MOST_FORKS = 3
+
+/** How many branches lie between the compressor and the end of this one; none where it comes back to itself. */
+function depthOf(start: AirBranchInput, byName: ReadonlyMap<string, AirBranchInput>): number | null {
   const met = new Set<string>()
   let at: AirBranchInput | undefined = start
-  while (at !== undefined && at.from !== null) {
-    if (met.has(at.name)) return true
+  while (at !== undefined) {
+    if (met.has(at.name)) return null
     met.add(at.name)
-    at = byName.get(at.from)
+    at = at.from === null ? undefined : byName.get(at.from)
   }
-  return false
+  return met.size
 }
 
 /** What cannot be a tree that leads from one compressor to this crossing's tool. */
@@ -34,8 +37,13 @@ export function airBranchIssues(branches: readonly AirBranchInput[], tools: numb
     if (branch.from !== null && !byName.has(branch.from)) {
       const accepted = [...byName.keys()].join(', ')
       found.push({ code: 'unknown-choice', given: branch.from, accepted, path: ['branches', index, 'from'] })
-    } else if (goesRound(branch, byName)) {
-      found.push(conflict('branches that lead away from the compressor and never back', index, 'from'))
+    } else {
+      const depth = depthOf(branch, byName)
+      if (depth === null) {
+        found.push(conflict('branches that lead away from the compressor and never back', index, 'from'))
+      } else if (depth > MOST_FORKS) {
+        found.push(conflict('at most three branches one after another', index, 'from'))
+      }
     }
     if (branch.tool !== null && feeding.has(branch.name)) {
       found.push(conflict('a tool at the end of a branch, not where another starts', index, 'tool'))

@@ -27,6 +27,32 @@ const condensateChecks = CONDENSATE.flatMap(([temperature, relativeHumidity, atM
   ),
 )
 
+/** Saturated vapour by an open library, over ice and over water: temperature [°C], pressure [Pa]. */
+const SATURATION = [
+  ['-20', '103.26'],
+  ['-5', '401.76'],
+  ['0.5', '633.77'],
+  ['10', '1228.00'],
+  ['15', '1705.45'],
+  ['20', '2338.80'],
+  ['25', '3169.22'],
+  ['30', '4246.03'],
+  ['35', '5627.82'],
+  ['40', '7383.46'],
+  ['45', '9593.22'],
+] as const
+
+const saturationChecks = SATURATION.map(
+  ([celsius, printed]): PublishedCheck => ({
+    relation: 'saturated-vapour',
+    name: `${celsius} °C`,
+    given: { temperature: `${celsius} °C` },
+    expected: { saturationPa: { printed, unit: 'Pa' } },
+    source: 'OpenLibraryPsychro',
+    standing: 'published',
+  }),
+)
+
 /** Water of 8 h a day turned to a rate: 8.34 lb to the gallon. */
 const galInEightHours = (gal: number): string => `${((gal * 8.34) / 8).toFixed(3)}`
 
@@ -46,14 +72,7 @@ export const checks: readonly PublishedCheck[] = [
     source: 'EspositoFluidPower',
     standing: 'second hand',
   },
-  {
-    relation: 'saturated-vapour',
-    name: '20 °C',
-    given: { temperature: '20 °C' },
-    expected: { saturationPa: { printed: '2338.80', unit: 'Pa' } },
-    source: 'OpenLibraryPsychro',
-    standing: 'published',
-  },
+  ...saturationChecks,
   {
     relation: 'condensate-rate',
     name: 'Example 13-9: 100 scfm, saturated at 80 °F, 100 psi, less what leaves at 80 °F',

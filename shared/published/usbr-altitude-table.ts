@@ -46,7 +46,29 @@ const mass = ([altitude, , specificVolume]: (typeof ROWS)[number]): PublishedChe
   standing: 'published',
 })
 
+/** The barometer itself: altitude [ft], psia. */
+const BAROMETER = [
+  ['5900', '11.82'],
+  ['6000', '11.78'],
+  ['6500', '11.56'],
+  ['7000', '11.34'],
+  ['7500', '11.13'],
+  ['8000', '10.92'],
+  ['8500', '10.71'],
+  ['8700', '10.63'],
+] as const
+
+const barometer = ([altitude, printed]: (typeof BAROMETER)[number]): PublishedCheck => ({
+  relation: 'standard-atmosphere',
+  name: `barometer at ${altitude} ft`,
+  given: { altitude: `${altitude} ft` },
+  expected: { pressurePa: { printed, unit: 'psia' } },
+  source: 'UsbrAltitudeTable',
+  standing: 'published',
+})
+
 export const checks: readonly PublishedCheck[] = [
+  ...BAROMETER.map(barometer),
   ...ROWS.map(ratio),
   ...ROWS.filter(([altitude]) => Number(altitude) <= FULL_VOLUME_TO_FT).map(mass),
 ]

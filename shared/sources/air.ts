@@ -116,7 +116,7 @@ export const airSources = {
   OpenLibraryPsychro: {
     citation: 'psychrolib 1.1.1, an open (MIT) library of psychrometrics',
     standing: 'published',
-    use: 'saturation pressure at 20 °C; read as computed',
+    use: 'saturation pressures from −20 to 45 °C, as that library computes them; apart from this program',
   },
   EngineDerateRule: {
     citation:

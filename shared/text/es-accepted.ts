@@ -47,6 +47,7 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'a name of its own for each branch': 'un nombre propio para cada ramal',
   'branches that lead away from the compressor and never back':
     'ramales que se alejan del compresor y nunca regresan',
+  'at most three branches one after another': 'cuando mucho tres ramales uno tras otro',
   'a tool at the end of a branch, not where another starts':
     'un topo al final de un ramal, no donde empieza otro',
   'one branch without a tool of its own: this crossing’s tool stands there':

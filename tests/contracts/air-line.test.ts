@@ -60,6 +60,19 @@ describe('an air line that cannot be', () => {
       'inputs-conflict',
     ],
     [
+      'branches four deep',
+      {
+        branches: [
+          { name: 'a' },
+          { name: 'b', from: 'a' },
+          { name: 'c', from: 'b' },
+          { name: 'd', from: 'c' },
+        ],
+      },
+      'air.branches.3.from',
+      'inputs-conflict',
+    ],
+    [
       'a branch off nothing',
       { branches: [{ name: 'a', from: 'x' }] },
       'air.branches.0.from',

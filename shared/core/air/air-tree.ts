@@ -63,7 +63,7 @@ function drawnKgPerS(branch: AirBranch, inletAbsPa: number, temperatureK: number
   const mostKgPerS = endTakesKgPerS(branch.end, inletAbsPa, temperatureK)
   if (branch.elements.length === 0 || mostKgPerS === 0) return mostKgPerS
   const want = (flow: number) => wantKgPerS(branch, flow, inletAbsPa, temperatureK)
-  return bracketedRoot(want, 0, mostKgPerS, { relative: 1e-15 }) ?? mostKgPerS
+  return bracketedRoot(want, 0, mostKgPerS, { relative: 1e-14 }) ?? mostKgPerS
 }
 
 /** Pressure at which the end takes just a flow: what a choked line leaves it. */

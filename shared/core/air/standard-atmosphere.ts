@@ -21,7 +21,7 @@ export const standardAtmosphere = relation({
   id: 'standard-atmosphere',
   title: 'Standard atmosphere at an altitude',
   formula: 'h = r0·z/(r0 + z); T = 288.15 − 0.0065·h; p = 101325·(T/288.15)^5.2559; ρ = p/(R·T)',
-  sources: ['UsStandardAtmosphere1976'],
+  sources: ['UsStandardAtmosphere1976', 'UsbrAltitudeTable'],
   inputs: {
     altitude: {
       kind: 'altitude',
@@ -40,7 +40,7 @@ export const standardAtmosphere = relation({
     const pressurePa = SEA_LEVEL_PA * (temperatureK / SEA_LEVEL_K) ** PRESSURE_EXPONENT
     return { temperatureK, pressurePa, densityKgPerM3: dryAirDensityKgPerM3(pressurePa, temperatureK) }
   },
-  checks: ['us-standard-atmosphere-1976'],
+  checks: ['us-standard-atmosphere-1976', 'usbr-altitude-table'],
   remarks:
     'Altitude is geometric, as on a map. Tables by geopotential altitude (ISO 2533) differ by 0.008 % in pressure at 2000 m. ' +
     'The pressure is the barometer used for a site; the standard temperature is not assumed for the air a compressor draws.',
