@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 
 const ROOT = new URL('../../', import.meta.url)
@@ -62,4 +62,18 @@ describe('the packages in DEVELOPERS.md', () => {
     expect([...new Set(withScript)].sort()).toEqual(said.sort())
     expect(read('.npmrc')).toMatch(/^ignore-scripts=true$/m)
   })
+})
+
+test('each promise in DEVELOPERS.md names tests that are there', () => {
+  const table = read('DEVELOPERS.md').split('## Promises of the server')[1] ?? ''
+  const rows = table
+    .split('\n')
+    .filter((line) => /^\| [^-]/.test(line))
+    .slice(1)
+  expect(rows.length).toBeGreaterThan(30)
+  for (const row of rows) {
+    const named = [...row.matchAll(/`(tests\/[^`]+)`/g)].map((found) => found[1] ?? '')
+    expect(named.length, row).toBeGreaterThan(0)
+    expect(named.filter((path) => !existsSync(new URL(path, ROOT)))).toEqual([])
+  }
 })

@@ -4,13 +4,17 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import fc from 'fast-check'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { newTokenAnswer } from '../../shared/contracts/access.ts'
 import { buildApp } from '../../src/server/app.ts'
 import { verifyHistory } from '../../src/store/audit.ts'
 import { NOUN_PATHS, type NounPath } from '../../src/store/nouns.ts'
 import { type OpenStore, openDatabase, openStore } from '../../src/store/open-store.ts'
 import { DEMO_NAMES, demoDocument } from '../support/crossings.ts'
 import { EXAMPLES } from '../support/noun-examples.ts'
+import { officeOver, PASSWORD } from '../support/office.ts'
 import { photoOfATelephone } from '../support/photos.ts'
+
+type App = ReturnType<typeof buildApp>
 
 const REQUESTS = process.env.UNDERLANE_SLOW === '1' ? 50_000 : 2000
 const ID = '00000000-0000-4000-8000-000000000001'
@@ -18,18 +22,13 @@ const PHOTO = photoOfATelephone('image/jpeg', 6, 'N 38.0293')
 
 let folder: string
 let store: OpenStore
-let app: ReturnType<typeof buildApp>
+let app: App
 const logged: string[] = []
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'underlane-fuzz-'))
-  store = await openStore(folder)
-  app = buildApp({
-    store,
-    webRoot: folder,
-    hosts: [],
-    now: () => new Date('2026-03-02T09:00:00Z'),
-    log: (line) => logged.push(line),
-  })
+  store = await openStore(join(folder, 'one'))
+  const now = () => new Date('2026-03-02T09:00:00Z')
+  app = buildApp({ store, webRoot: folder, hosts: [], now, log: (line) => logged.push(line) })
 })
 afterAll(async () => {
   await store.close()
@@ -109,9 +108,29 @@ const cutPhoto: fc.Arbitrary<Body> = fc
   .tuple(fc.nat(PHOTO.length), fc.uint8Array({ maxLength: 8 }))
   .map(([at, put]) => Buffer.concat([PHOTO.subarray(0, at), put, PHOTO.subarray(at)]))
 
+/** What the doors of people, scripts and links get. */
+const ACCESS_BODIES: readonly (readonly [
+  string,
+  readonly [Record<string, unknown>, ...Record<string, unknown>[]],
+])[] = [
+  ['/api/session', [{ login: 'olga', password: PASSWORD }, { code: 'ABCD-EFGH' }, { password: PASSWORD }]],
+  ['/api/accounts', [{ login: 'ada', name: 'Ada', role: 'viewer' }]],
+  ['/api/tokens', [{ name: 'night job', role: 'viewer' }]],
+  ['/api/shares', [{ crossing: ID, name: 'the town', days: 30 }]],
+  ['/api/shared', [{ token: 'x' }]],
+]
+
 /** What a route usually gets, and what it does not. */
 function bodyFor(path: string): fc.Arbitrary<Body> {
   if (path.endsWith('/content')) return fc.oneof(fc.constant<Body>(PHOTO), cutPhoto, odd)
+  const access = ACCESS_BODIES.find(([start]) => path.startsWith(start))?.[1]
+  if (access !== undefined) {
+    return fc.oneof(
+      fc.constantFrom(...access.map((each): Body => JSON.stringify(each))),
+      spoiled(access[0]),
+      odd,
+    )
+  }
   const noun = NOUN_PATHS.find((each) => path.startsWith(`/api/${each}`)) ?? 'crossings'
   const document = examples[noun]
   const named = fc.constantFrom('a', 'b').map((name): Body => JSON.stringify({ ...document, name }))
@@ -139,58 +158,95 @@ const requestTo = ({ method, path }: Route) =>
   })
 
 /** Every way in there is, found in the server itself: a route nobody has thought of here is fuzzed too. */
-function everyRoute(): readonly Route[] {
-  const found = app.routes.filter(({ method, path }) => method !== 'ALL' && path.startsWith('/api'))
+function everyRoute(server: App): readonly Route[] {
+  const found = server.routes.filter(({ method, path }) => method !== 'ALL' && path.startsWith('/api'))
   const byName = new Map(found.map(({ method, path }) => [`${method} ${path}`, { method, path }]))
   return [...byName.values()]
 }
 
 const usualType = (path: string) => (path.endsWith('/content') ? 'image/jpeg' : 'application/json')
 
-test(`${REQUESTS} odd requests: none is our failure, and every refusal has the one shape`, async () => {
-  const routes = everyRoute()
+function anyRequestTo(server: App) {
+  const routes = everyRoute(server)
   expect(routes.length).toBeGreaterThan(NOUN_PATHS.length * 6)
   const changes = routes.filter(({ method }) => method !== 'GET')
   const saves = routes.filter(({ method, path }) => method === 'PUT' && path.endsWith('/:id'))
   expect(saves.length).toBeGreaterThanOrEqual(NOUN_PATHS.length)
-  const anywhere = fc.oneof(
+  const nowhere = fc.stringMatching(/^[!-~]{0,30}$/).map((text) => ({ method: 'GET', path: `/api/${text}` }))
+  return fc.oneof(
     { weight: 2, arbitrary: fc.constantFrom(...saves).chain(requestTo) },
     { weight: 3, arbitrary: fc.constantFrom(...changes).chain(requestTo) },
     { weight: 2, arbitrary: fc.constantFrom(...routes).chain(requestTo) },
-    {
-      weight: 1,
-      arbitrary: fc
-        .stringMatching(/^[!-~]{0,30}$/)
-        .chain((text) => requestTo({ method: 'GET', path: `/api/${text}` })),
-    },
+    { weight: 1, arbitrary: nowhere.chain(requestTo) },
   )
-  const seen = new Map<number, number>()
-  const reached = new Set<string>()
-  const property = fc.asyncProperty(anywhere, async (each) => {
-    const isBodiless = each.method === 'GET' || each.method === 'HEAD'
-    const asked = new URL(each.path, 'http://localhost')
-    for (const [key, value] of Object.entries(each.query)) asked.searchParams.set(key, value)
-    const type = each.headers['Content-Type'] || usualType(asked.pathname)
-    const answer = await app.request(asked.href, {
-      method: each.method,
-      headers: { ...each.headers, 'Content-Type': type },
-      ...(isBodiless ? {} : { body: typeof each.body === 'string' ? each.body : new Uint8Array(each.body) }),
-    })
-    seen.set(answer.status, (seen.get(answer.status) ?? 0) + 1)
-    if (answer.status < 300) reached.add(`${each.method} ${asked.pathname.split('/')[2]}`)
-    expect(answer.status).toBeLessThan(500)
-    const isReadable = each.method !== 'HEAD' && !answer.headers.has('Content-Encoding')
-    if (answer.status >= 400 && isReadable) {
-      expect(await answer.json()).toMatchObject({ code: expect.any(String), requestId: expect.any(String) })
-    }
+}
+
+type Asked = { readonly pathname: string; readonly method: string; readonly status: number }
+type OddRequest = typeof anyRequestTo extends (server: App) => fc.Arbitrary<infer Each> ? Each : never
+
+async function askAndLook(server: App, each: OddRequest, more: Record<string, string>): Promise<Asked> {
+  const isBodiless = each.method === 'GET' || each.method === 'HEAD'
+  const asked = new URL(each.path, 'http://localhost')
+  for (const [key, value] of Object.entries(each.query)) asked.searchParams.set(key, value)
+  const type = each.headers['Content-Type'] || usualType(asked.pathname)
+  const answer = await server.request(asked.href, {
+    method: each.method,
+    headers: { ...each.headers, ...more, 'Content-Type': type },
+    ...(isBodiless ? {} : { body: typeof each.body === 'string' ? each.body : new Uint8Array(each.body) }),
   })
-  // What fails is not made smaller: each request meets what the ones before have left.
-  await fc.assert(property, { numRuns: REQUESTS, endOnFailure: true })
-  expect(logged).toEqual([])
-  // Odd, yet not so odd that all of them fall at the first fence: each noun has been written to.
-  expect([...seen.keys()]).toEqual(expect.arrayContaining([200, 201, 400, 403, 404, 409, 415, 422, 428]))
-  expect(NOUN_PATHS.filter((path) => !reached.has(`PUT ${path}`))).toEqual([])
-  const database = await openDatabase({ dataFolder: folder, databaseUrl: null })
+  expect(answer.status).toBeLessThan(500)
+  const isReadable = each.method !== 'HEAD' && !answer.headers.has('Content-Encoding')
+  if (answer.status >= 400 && isReadable) {
+    expect(await answer.json()).toMatchObject({ code: expect.any(String), requestId: expect.any(String) })
+  }
+  return { pathname: asked.pathname, method: each.method, status: answer.status }
+}
+
+/** Each request meets what the ones before have left; so what fails is not made smaller. */
+const go = <Each>(numRuns: number, each: fc.Arbitrary<Each>, ask: (each: Each) => Promise<void>) =>
+  fc.assert(fc.asyncProperty(each, ask), { numRuns, endOnFailure: true })
+
+async function expectWholeHistory(data: string): Promise<void> {
+  const database = await openDatabase({ dataFolder: join(folder, data), databaseUrl: null })
   expect((await verifyHistory(database)).broken).toBeNull()
   await database.queries.destroy()
+}
+
+test(`${REQUESTS} odd requests: none is our failure, and every refusal has the one shape`, async () => {
+  const seen = new Set<number>()
+  const reached = new Set<string>()
+  await go(REQUESTS, anyRequestTo(app), async (each) => {
+    const { pathname, method, status } = await askAndLook(app, each, {})
+    seen.add(status)
+    if (status < 300) reached.add(`${method} ${pathname.split('/')[2]}`)
+  })
+  expect(logged).toEqual([])
+  // Odd, yet not so odd that all of them fall at the first fence: each noun has been written to.
+  expect([...seen]).toEqual(expect.arrayContaining([200, 201, 400, 403, 404, 409, 415, 422, 428]))
+  expect(NOUN_PATHS.filter((path) => !reached.has(`PUT ${path}`))).toEqual([])
+  await expectWholeHistory('one')
+}, 1_200_000)
+
+test(`${REQUESTS / 4} more to a server of an office, from its owner, a script and strangers`, async () => {
+  const kept = await openStore(join(folder, 'office'))
+  const office = officeOver(kept)
+  const owner = await office.owner()
+  const made = await owner.post('/api/tokens', { name: 'night job', role: 'estimator' })
+  const { token } = newTokenAnswer.parse(made.body)
+  const askers = fc.constantFrom<Record<string, string>[]>(
+    { Cookie: owner.cookie ?? '' },
+    { Authorization: `Bearer ${token}` },
+    {},
+  )
+  const seen = new Set<number>()
+  await go(REQUESTS / 4, fc.tuple(anyRequestTo(office.app), askers), async ([each, asker]) => {
+    // Who signs out is a stranger from then on, and there would be little left to see.
+    const isSignOut = each.method === 'DELETE' && each.path.startsWith('/api/session')
+    const { status } = await askAndLook(office.app, each, isSignOut ? {} : asker)
+    seen.add(status)
+  })
+  expect(office.logged).toEqual([])
+  expect([...seen]).toEqual(expect.arrayContaining([200, 201, 400, 401, 403, 404, 422]))
+  await kept.close()
+  await expectWholeHistory('office')
 }, 1_200_000)
