@@ -6,13 +6,16 @@ import { crewFile } from './crew.ts'
 import { customerFile } from './customer.ts'
 import { dayFile } from './day.ts'
 import { hoseFile } from './hose.ts'
+import { inspectionFile } from './inspection-file.ts'
 import { jobFile } from './job.ts'
 import { rateBookFile } from './kept-rate-book.ts'
+import { partFile } from './part-file.ts'
 import { personFile } from './person.ts'
 import { quoteFile } from './quote.ts'
 import { settingsFile } from './settings.ts'
 import { signOffFile } from './sign-off.ts'
 import { toolFile } from './tool-file.ts'
+import { toolTemplateFile } from './tool-template-file.ts'
 
 /**
  * The documents that are kept as they are given, by the word in their address. Crossings are kept too, but planned first.
@@ -32,6 +35,9 @@ export const NOUN_FILES = {
   'sign-offs': signOffFile,
   attachments: attachmentFile,
   settings: settingsFile,
+  'tool-templates': toolTemplateFile,
+  parts: partFile,
+  inspections: inspectionFile,
 } as const satisfies Readonly<Record<string, z.ZodType>>
 
 export type PlainNoun = keyof typeof NOUN_FILES

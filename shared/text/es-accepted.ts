@@ -85,4 +85,5 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'another name: the program uses this one itself': 'otro nombre: este lo usa el programa mismo',
   'letters, digits and signs on one line': 'letras, cifras y signos en una línea',
   'the key as it was given': 'la clave como se dio',
+  'the same without the minus sign': 'lo mismo sin el signo menos',
 }

@@ -5,6 +5,7 @@ import { resultsAndAppendOnlyHistory } from './migrations/0002-results-and-appen
 import { chainedHistory } from './migrations/0003-chained-history.ts'
 import { everyNoun } from './migrations/0004-every-noun.ts'
 import { accounts } from './migrations/0005-accounts.ts'
+import { shop } from './migrations/0006-shop.ts'
 import { StoreError, type StoreErrorCode } from './store-error.ts'
 
 /** In order, by name; one that has been released is never changed, only followed by another. */
@@ -14,6 +15,7 @@ const migrationsFor = (kind: DatabaseKind): Record<string, Migration> => ({
   '0003-chained-history': chainedHistory(kind),
   '0004-every-noun': everyNoun,
   '0005-accounts': accounts,
+  '0006-shop': shop,
 })
 
 export const MIGRATION_NAMES: readonly string[] = Object.keys(migrationsFor('sqlite')).sort()

@@ -54,6 +54,9 @@ export const NOUNS: Readonly<Record<NounPath, Noun<NamedDocument>>> = {
   'sign-offs': noun('sign_off', 'underlane/sign-off@1', { belongsTo: 'crossing', onDay: 'on' }),
   attachments: noun('attachment', 'underlane/attachment@1', { belongsTo: 'of', onDay: 'on' }),
   settings: noun('settings', 'underlane/settings@1'),
+  'tool-templates': noun('tool_template', 'underlane/tool-template@1'),
+  parts: noun('part', 'underlane/part@1', { belongsTo: 'tool' }),
+  inspections: noun('inspection', 'underlane/inspection@1', { belongsTo: 'tool', onDay: 'on' }),
 }
 
 export const NOUN_PATHS = Object.keys(NOUNS) as readonly NounPath[]

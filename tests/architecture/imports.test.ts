@@ -38,7 +38,11 @@ const DOORS: Readonly<Record<string, readonly RegExp[]>> = {
     /^shared\/sources/,
   ],
   // The shape of a table's rows, where the engine owns it.
-  'shared/tables': [/^shared\/core\/plan\/crossing-input\.ts$/, /^shared\/core\/kinds\.ts$/],
+  'shared/tables': [
+    /^shared\/core\/plan\/crossing-input\.ts$/,
+    /^shared\/core\/shop\/template\.ts$/,
+    /^shared\/core\/kinds\.ts$/,
+  ],
 }
 
 const GEODESIC = 'shared/core/line/geodesic.ts'

@@ -17,8 +17,17 @@ const LISTED_BY_OTHER: readonly PlainNoun[] = [
   'bore-logs',
   'sign-offs',
   'attachments',
+  'parts',
+  'inspections',
 ]
-const LISTED_BY_DAY: readonly PlainNoun[] = ['jobs', 'quotes', 'days', 'bore-logs', 'sign-offs']
+const LISTED_BY_DAY: readonly PlainNoun[] = [
+  'jobs',
+  'quotes',
+  'days',
+  'bore-logs',
+  'sign-offs',
+  'inspections',
+]
 
 describe.each(DATABASES)('on %s', (_name, makePlaces) => {
   let places: Places

@@ -32,6 +32,9 @@ const EXPECTED: Readonly<Record<NounPath, string>> = {
   'sign-offs': 'AOOOR',
   attachments: 'AOOOR',
   settings: 'ARRRR',
+  'tool-templates': 'ARRAR',
+  parts: 'ARRAR',
+  inspections: 'AROAR',
 }
 
 /** Who may use what is about no noun. */

@@ -152,7 +152,7 @@ describe.each(DATABASES)('a backup of %s', (_name, makePlaces) => {
     const answer = await restore(place, file)
     expect(answer.code).toBe(3)
     expect(answer.stderr).toMatch(/has data already: restore into an empty/)
-    expect((await backUp(place, join(folder, 'b.tar.gz'))).files).toHaveLength(22)
+    expect((await backUp(place, join(folder, 'b.tar.gz'))).files).toHaveLength(25)
   })
 })
 

@@ -21,6 +21,9 @@ export const EXAMPLES: Readonly<Record<PlainNoun, Record<string, unknown>>> = {
     airDemand: '60 cfm',
     ratedPressure: '100 psi',
     head: 'stepped',
+    stroke: '150 mm',
+    template: OTHER,
+    complaint: { on: DAY, words: 'slow in clay' },
   },
   compressors: {
     name: 'Tow-behind',
@@ -50,7 +53,13 @@ export const EXAMPLES: Readonly<Record<PlainNoun, Record<string, unknown>>> = {
     currency: 'USD',
     quotedMinorUnits: 185000,
   },
-  days: { name: 'Monday', on: DAY, crew: OTHER, crossings: [OTHER] },
+  days: {
+    name: 'Monday',
+    on: DAY,
+    crew: OTHER,
+    crossings: [OTHER],
+    tools: [{ crossing: OTHER, tool: OTHER }],
+  },
   'bore-logs': {
     name: 'Shot 1',
     crossing: OTHER,
@@ -59,6 +68,11 @@ export const EXAMPLES: Readonly<Record<PlainNoun, Record<string, unknown>>> = {
     outcome: 'arrived',
     length: '42 ft',
     hammerTime: '18 min',
+    tool: OTHER,
+    pressure: '98 psi',
+    abrasivity: 3,
+    oil: 'good',
+    air: 'dry',
   },
   'sign-offs': { name: 'Marks seen', crossing: OTHER, on: DAY, layer: 'bore', by: 'Ada' },
   attachments: {
@@ -69,4 +83,42 @@ export const EXAMPLES: Readonly<Record<PlainNoun, Record<string, unknown>>> = {
     sha256: 'a'.repeat(64),
   },
   settings: { name: 'The firm', units: 'us', language: 'es', currency: 'USD' },
+  'tool-templates': {
+    name: 'Ours',
+    stripEvery: '80 h',
+    parts: [
+      {
+        key: 'striker-rings',
+        name: 'Long rings',
+        group: 'seals',
+        driver: 'sliding',
+        torque: '40 ft-lb',
+        leadDays: 14,
+        measures: [
+          { key: 'end-gap', measure: 'end-gap', nominal: '0.5 mm', limit: '3 mm', error: '0.05 mm' },
+        ],
+      },
+    ],
+  },
+  parts: {
+    name: 'Ring set 7',
+    key: 'striker-rings',
+    tool: OTHER,
+    fitted: [{ tool: OTHER, on: DAY }],
+  },
+  inspections: {
+    name: 'Old 3 in',
+    tool: OTHER,
+    on: DAY,
+    by: 'Ada',
+    steps: ['outside', 'tilt-before'],
+    tiltBefore: 'passed',
+    stripped: true,
+    readings: [
+      { part: 'striker-rings', key: 'end-gap', value: '1.75 mm' },
+      { part: 'seals', key: 'seal', grade: 'worn' },
+    ],
+    replaced: ['seals'],
+    confirmed: ['striker-rings.end-gap'],
+  },
 }

@@ -28,6 +28,9 @@ const RIGHTS: Readonly<Record<NounPath, Readonly<Record<Exclude<Role, 'owner'>, 
   'sign-offs': { estimator: 'own', 'crew-lead': 'own', mechanic: 'own', viewer: 'read' },
   attachments: { estimator: 'own', 'crew-lead': 'own', mechanic: 'own', viewer: 'read' },
   settings: { estimator: 'read', 'crew-lead': 'read', mechanic: 'read', viewer: 'read' },
+  'tool-templates': { estimator: 'read', 'crew-lead': 'read', mechanic: 'all', viewer: 'read' },
+  parts: { estimator: 'read', 'crew-lead': 'read', mechanic: 'all', viewer: 'read' },
+  inspections: { estimator: 'read', 'crew-lead': 'own', mechanic: 'all', viewer: 'read' },
 }
 
 export const rightOf = (role: Role, noun: NounPath): Right => (role === 'owner' ? 'all' : RIGHTS[noun][role])

@@ -82,7 +82,8 @@ async function readManifest({ name, size, body }: TarEntry): Promise<Manifest> {
   try {
     given = JSON.parse(Buffer.concat(pieces).toString('utf8'))
   } catch (error) {
-    throw new Wrong('foreign', String(error))
+    // Named as ours and no JSON: ours, and spoilt on the way.
+    throw new Wrong('damaged', String(error))
   }
   const schema = given !== null && typeof given === 'object' && 'schema' in given ? String(given.schema) : ''
   if (!schema.startsWith('underlane/backup@')) throw new Wrong('foreign', 'another manifest')
