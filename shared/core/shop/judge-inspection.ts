@@ -15,7 +15,7 @@ const WORST: readonly Verdict[] = ['replace', 'watch', 'keep']
 
 /** The last word on one measure of a sheet, should it have been written twice. */
 export const readingOf = (readings: readonly Reading[], part: string, key: string): Reading | null =>
-  readings.findLast((each) => each.part === part && each.key === key) ?? null
+  readings.filter((each) => each.part === part && each.key === key).at(-1) ?? null
 
 export function judgePart(spec: PartSpec, sheet: Pick<Inspection, 'readings' | 'replaced'>): JudgedPart {
   const measures = spec.measures.map((each) => ({

@@ -21,7 +21,7 @@ export function partStates(template: ToolTemplate, sheets: readonly Inspection[]
   const ordered = inOrder(sheets)
   return template.parts.map((spec) => {
     const judged = ordered.map((sheet) => ({ on: sheet.on, judged: judgePart(spec, sheet) }))
-    const last = judged.findLast(({ judged: each }) => each.verdict !== null || each.replaced)
+    const last = judged.filter(({ judged: each }) => each.verdict !== null || each.replaced).at(-1)
     return { part: spec.key, on: last?.on ?? null, judged: last?.judged ?? null }
   })
 }
@@ -30,7 +30,7 @@ export function partStates(template: ToolTemplate, sheets: readonly Inspection[]
 export function lastTilt(
   sheets: readonly Inspection[],
 ): { readonly on: string; readonly passed: boolean } | null {
-  for (const sheet of inOrder(sheets).toReversed()) {
+  for (const sheet of [...inOrder(sheets)].reverse()) {
     const tilt = sheet.tiltAfter ?? sheet.tiltBefore
     if (tilt !== null) return { on: sheet.on, passed: tilt === 'passed' }
   }
