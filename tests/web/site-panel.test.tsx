@@ -95,7 +95,7 @@ describe('the panel', () => {
   test('names what is open, takes a signature once for a layer, and never says ready by itself', async () => {
     render(<SitePanel crossing={ID} model={model()} />)
     expect(screen.getByText('Hold')).toBeTruthy()
-    const day = screen.getByText('Once a day').closest('details') as HTMLElement
+    const day = screen.getByText('Once a day').closest('.site-layer') as HTMLElement
     fireEvent.click(within(day).getByRole('button', { name: 'Sign for all of these' }))
     expect(await within(day).findByText('A name first.')).toBeTruthy()
     fireEvent.input(within(day).getByLabelText('Your name'), { target: { value: 'Ada' } })

@@ -15,6 +15,8 @@ type Props = {
   /** Items that still want a signature or a photo. */
   readonly open: ReadonlySet<string>
   readonly isAsked: (item: SignItem) => boolean
+  /** Whoever asks stands at the bore: then what is open is shown. */
+  readonly isHere: boolean
   readonly name: string
   readonly onName: (name: string) => void
 }
@@ -92,7 +94,7 @@ const Signer = ({ layer, name, onName, watchers, onWatchers }: SignerProps) => (
 )
 
 /** One layer of the list: read, photographed where it kills, and signed once for all of it. */
-export function LayerForm({ layer, shown, store, open, isAsked, name, onName }: Props) {
+export function LayerForm({ layer, shown, store, open, isAsked, isHere, name, onName }: Props) {
   const [photos, setPhotos] = useState<readonly TakenPhoto[]>([])
   const [watchers, setWatchers] = useState('')
   const [said, setSaid] = useState('')
@@ -124,33 +126,35 @@ export function LayerForm({ layer, shown, store, open, isAsked, name, onName }: 
   }
   const left = items.filter((item) => open.has(item.id)).length
   return (
-    <details class="folded" open={left > 0}>
-      <summary>
-        {gateWord('layer', layer, say.value)}{' '}
-        <span class="fine">{left === 0 ? gateWord('state', 'pass', say.value) : SITE.open(left)}</span>
-      </summary>
-      <ul class="site-items">
-        {items.map((item) => (
-          <ItemRow
-            key={item.id}
-            item={item}
-            isOpen={open.has(item.id)}
-            hasPhoto={photos.some((each) => each.item === item.id)}
-            onPhoto={(file) => void take(item.id, file)}
-          />
-        ))}
-      </ul>
-      <Signer
-        layer={layer}
-        name={name}
-        onName={onName}
-        watchers={needsWatchers ? watchers : null}
-        onWatchers={setWatchers}
-      />
-      <button type="button" onClick={() => void sign()}>
-        {SITE.sign}
-      </button>
+    <div class="site-layer">
+      <details class="folded" open={isHere && left > 0}>
+        <summary>
+          {gateWord('layer', layer, say.value)}{' '}
+          <span class="fine">{left === 0 ? gateWord('state', 'pass', say.value) : SITE.open(left)}</span>
+        </summary>
+        <ul class="site-items">
+          {items.map((item) => (
+            <ItemRow
+              key={item.id}
+              item={item}
+              isOpen={open.has(item.id)}
+              hasPhoto={photos.some((each) => each.item === item.id)}
+              onPhoto={(file) => void take(item.id, file)}
+            />
+          ))}
+        </ul>
+        <Signer
+          layer={layer}
+          name={name}
+          onName={onName}
+          watchers={needsWatchers ? watchers : null}
+          onWatchers={setWatchers}
+        />
+        <button type="button" onClick={() => void sign()}>
+          {SITE.sign}
+        </button>
+      </details>
       <p role="status">{said}</p>
-    </details>
+    </div>
   )
 }

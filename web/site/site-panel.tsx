@@ -154,7 +154,7 @@ function Lists({ shown, store }: { readonly shown: Shown; readonly store: Signed
       {answer.watchers.needed > 0 && <p>{SITE.watchers(answer.watchers.named, answer.watchers.needed)}</p>}
       <Points answer={answer} shown={shown} />
       {SIGN_LAYERS.map((layer) => (
-        <LayerForm key={layer} layer={layer} open={open} isAsked={isAsked} {...signing} />
+        <LayerForm key={layer} layer={layer} open={open} isAsked={isAsked} isHere={isHere} {...signing} />
       ))}
       <Happened {...signing} />
       <SetAside {...signing} />

@@ -8,6 +8,9 @@ export type Beside = {
   readonly sideways: PathBelief
   readonly vertical: PathBelief
   readonly lengthM: number
+  /** Along the shot, where the line runs beside it. */
+  readonly fromM: number
+  readonly toM: number
   /** The line lies so far right of the planned bore. */
   readonly offsetM: number
   /** The line lies so far below the planned bore, at a station along the shot. */
@@ -68,7 +71,8 @@ export type ParallelContact = {
  */
 export function parallelContact(beside: Beside): ParallelContact {
   const { lengthM, reachM, seed, draws } = beside
-  const stations = Array.from({ length: STEPS + 1 }, (_, step) => (lengthM * step) / STEPS)
+  const spanM = beside.toM - beside.fromM
+  const stations = Array.from({ length: STEPS + 1 }, (_, step) => beside.fromM + (spanM * step) / STEPS)
   const sideways = planeOf(beside.sideways, stations, lengthM)
   const vertical = planeOf(beside.vertical, stations, lengthM)
   const below = stations.map(beside.belowM)

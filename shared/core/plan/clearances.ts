@@ -5,7 +5,7 @@ import type { BoreLine, Shot } from './bore-line.ts'
 import { contactOf } from './contact.ts'
 import type { UtilityInput } from './crossing-input.ts'
 import { type DriftFound, driftToLine, holesIn, plannedDriftM, type Side } from './drift-to-line.ts'
-import { type Extent, extent, separationOf } from './line-extent.ts'
+import { type Extent, extent, reachBeside, separationOf } from './line-extent.ts'
 import { neighbour } from './neighbour.ts'
 import type { ClearancePart } from './plan.ts'
 import type { ShotPath } from './shot-path.ts'
@@ -77,7 +77,8 @@ function required(
 /** Where along the shot the tool can last meet the line: one that slants across is met later by a tool that strays. */
 function metAtM(facts: ClearanceFacts, utility: UtilityInput): number {
   const { shot, path, boreDiameterM } = facts
-  if (utility.stationM === null) return shot.toM - shot.fromM
+  // A line alongside is met at its far end, where drift is most.
+  if (utility.stationM === null) return (reachBeside(utility, shot)?.toM ?? shot.toM) - shot.fromM
   const stationM = utility.stationM - shot.fromM
   const angle = utility.crossingAngleRad ?? Math.PI / 2
   const slant = Math.abs(Math.cos(angle) / Math.max(0.05, Math.sin(angle)))
@@ -127,8 +128,9 @@ function clearanceOf(
   trace: Trace,
 ): ClearancePart | null {
   const utility = all[index]
-  const stationM = utility?.stationM ?? facts.shot.toM
-  if (!utility || stationM < facts.shot.fromM || stationM > facts.shot.toM) return null
+  if (!utility) return null
+  const stationM = utility.stationM ?? reachBeside(utility, facts.shot)?.toM ?? Number.NaN
+  if (!(stationM >= facts.shot.fromM && stationM <= facts.shot.toM)) return null
   const about = `line ${index + 1}`
   const isParallel = utility.stationM === null
   const depths = isParallel ? null : extent(utility)

@@ -4,7 +4,7 @@ import type { Trace } from '../trace.ts'
 import type { BoreLine, Shot } from './bore-line.ts'
 import type { UtilityInput } from './crossing-input.ts'
 import type { DriftFound } from './drift-to-line.ts'
-import { extent } from './line-extent.ts'
+import { extent, type ReachBeside, reachBeside } from './line-extent.ts'
 import { HALF_WIDTH_TO_SIGMA } from './readings.ts'
 import type { ShotPath } from './shot-path.ts'
 
@@ -25,6 +25,7 @@ type Facts = {
 /** A line alongside: whole paths are drawn beside it. */
 function besideContact(
   { line, shot, path, spread }: Facts,
+  reach: ReachBeside,
   offsetM: number,
   centreM: number,
   reachM: number,
@@ -40,6 +41,8 @@ function besideContact(
     sideways,
     vertical,
     lengthM,
+    fromM: reach.fromM - shot.fromM,
+    toM: reach.toM - shot.fromM,
     offsetM,
     belowM,
     reachM,
@@ -69,8 +72,18 @@ export function contactOf(
   const lineSigmaM = errorM / HALF_WIDTH_TO_SIGMA
   if (utility.stationM === null) {
     if (utility.offsetM === null) return null
-    const { offsetM } = utility
-    const chance = besideContact(facts, offsetM, depths.centreM, reachM, lineSigmaM, trace, about)
+    const reach = reachBeside(utility, facts.shot)
+    if (reach === null) return null
+    const chance = besideContact(
+      facts,
+      reach,
+      utility.offsetM,
+      depths.centreM,
+      reachM,
+      lineSigmaM,
+      trace,
+      about,
+    )
     return Math.max(LEAST_CHANCE, chance)
   }
   const apartM = facts.line.axisDepthM(utility.stationM) + drift.meanM - depths.centreM

@@ -31,3 +31,16 @@ export function separationOf(utility: UtilityInput, depths: Extent | null, axisM
   if (depths.knownFace !== 'both' && depths.knownFace !== nearFace) return null
   return Math.max(0, isUnder ? axisM - depths.bottomM : depths.topM - axisM)
 }
+
+/** Where a line alongside runs beside one shot. */
+export type ReachBeside = { readonly fromM: number; readonly toM: number }
+
+/** The part of a shot a line alongside runs beside: all of it where nobody said otherwise; null where it does not. */
+export function reachBeside(
+  { fromM, toM }: Pick<UtilityInput, 'fromM' | 'toM'>,
+  shot: { readonly fromM: number; readonly toM: number },
+): ReachBeside | null {
+  const nearM = Math.max(shot.fromM, Math.min(fromM ?? shot.fromM, toM ?? shot.toM))
+  const farM = Math.min(shot.toM, Math.max(fromM ?? shot.fromM, toM ?? shot.toM))
+  return farM > nearM ? { fromM: nearM, toM: farM } : null
+}

@@ -1,4 +1,5 @@
 import type { CrossingInput, UtilityInput, UtilityKind } from './crossing-input.ts'
+import { reachBeside } from './line-extent.ts'
 import type { ToExpose } from './path-parts.ts'
 import type { ClearancePart, ShotPart } from './plan.ts'
 
@@ -35,6 +36,12 @@ const worstOf = (all: readonly ClearancePart[]): ClearancePart | null =>
     return worst.shortM !== null && each.shortM > worst.shortM ? each : worst
   }, null)
 
+/** Where to dig: at a crossing; beside a line alongside at the far end of each bore it runs beside. */
+const openAt = (utility: UtilityInput, shots: readonly ShotPart[]): readonly number[] =>
+  utility.stationM === null
+    ? shots.flatMap((shot) => reachBeside(utility, shot)?.toM ?? [])
+    : [utility.stationM]
+
 /** Lines still to be opened up: by how much room is short, then by what they carry, then as they are met. */
 export function toExposePart(
   { utilities }: CrossingInput,
@@ -49,7 +56,7 @@ export function toExposePart(
       {
         utility: index,
         kind: utility.kind,
-        atM: utility.stationM === null ? shots.map((shot) => shot.toM) : [utility.stationM],
+        atM: openAt(utility, shots),
         shortM: isDepthTold ? (worst?.shortM ?? null) : null,
         savesM: Math.max(0, (worst?.parts.exposureM ?? tapeErrorM) - tapeErrorM),
       },

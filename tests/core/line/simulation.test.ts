@@ -90,6 +90,8 @@ describe('a line alongside', () => {
     sideways: pathBelief(wander, []),
     vertical: pathBelief(wander, []),
     lengthM: LENGTH_M,
+    fromM: 0,
+    toM: LENGTH_M,
     offsetM: 0.3,
     belowM: () => 0.05,
     reachM: 0.08,
@@ -120,6 +122,7 @@ describe('a line alongside', () => {
   test('the same seed gives the same figure; farther off is touched less; two planes count, not one', () => {
     const chance = (change: Partial<typeof base>) => parallelContact({ ...base, ...change }).probability
     expect(chance({})).toBe(chance({}))
+    expect(chance({ toM: 6 })).toBeLessThan(chance({}))
     expect(chance({ offsetM: 0.6 })).toBeLessThan(chance({}))
     expect(chance({ offsetM: -0.3 })).toBeCloseTo(chance({}), 1)
     expect(chance({ belowM: () => 0.6 })).toBeLessThan(chance({}))
