@@ -80,7 +80,7 @@ test(
     expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.target.join(' ')}`)).toEqual([])
     await page.context().setOffline(false)
     await list(page)
-      .getByText(/not sent yet/)
+      .getByText(/signed here, not sent yet/)
       .waitFor({ state: 'detached' })
     await list(page).getByLabel('I am standing at this bore').uncheck()
     await list(page).getByText('Check', { exact: true }).waitFor()
