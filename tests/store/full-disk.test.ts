@@ -196,6 +196,24 @@ describe.each(DISKS)('on %s', (_name, makeDisk) => {
   })
 })
 
+test('a restore that finds no room to look the file through says so, and changes nothing', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'underlane-full-'))
+  const [from, to] = [join(folder, 'from'), join(folder, 'to')]
+  const store = await openAt({ dataFolder: from, databaseUrl: null })
+  await store.jobs.insert({ id: idOf(1), document: { name: 'job' }, made: null, demo: false }, ACT)
+  await store.close()
+  const file = join(folder, 'all.tar.gz')
+  expect((await run(['backup', file, '--data', from])).code).toBe(0)
+  disk.room = 100
+  const answer = await run(['restore', file, '--data', to])
+  disk.room = null
+  expect(answer).toMatchObject({ code: 3, stdout: '' })
+  expect(answer.stderr).toMatch(/^There is too little room in .* to look a backup through/)
+  expect(readdirSync(folder).sort()).toEqual(['all.tar.gz', 'from'])
+  expect((await run(['restore', file, '--data', to])).code).toBe(0)
+  rmSync(folder, { recursive: true, force: true })
+})
+
 describe.each(REAL_DISKS)('the store itself on %s', (_name, makeDisk) => {
   test('says that there is no room, loses nothing it has said, reads on, and writes again', async () => {
     const small = makeDisk()

@@ -2,6 +2,7 @@ export type BackupErrorCode =
   | 'cannot-read'
   | 'cannot-write'
   | 'no-room'
+  | 'no-room-to-unpack'
   | 'folder-not-empty'
   | 'foreign'
   | 'damaged'
@@ -12,6 +13,8 @@ const SENTENCES: Readonly<Record<BackupErrorCode, (place: string) => string>> = 
   'cannot-read': (place) => `${place} cannot be read: look at its name and who may read it.`,
   'cannot-write': (place) => `${place} cannot be written: give another file, or make room.`,
   'no-room': (place) => `There is too little room for today's copy in ${place}: make room.`,
+  'no-room-to-unpack': (place) =>
+    `There is too little room in ${place} to look a backup through: make room there, or set TMPDIR. Nothing was changed.`,
   'folder-not-empty': (place) => `${place} is there already and is not empty: give another folder.`,
   foreign: (place) => `${place} is not a backup of Underlane. Nothing was changed.`,
   damaged: (place) => `${place} is damaged: take another copy of it. Nothing was changed.`,

@@ -195,6 +195,9 @@ function codeFor(error: unknown): BackupErrorCode {
   return isFileError ? 'cannot-read' : 'damaged'
 }
 
+const isNoRoom = (error: unknown): boolean =>
+  error instanceof Error && 'code' in error && (error.code === 'ENOSPC' || error.code === 'EDQUOT')
+
 /** Looks a backup through before anything is changed; throws a BackupError unless it is whole and ours. */
 export async function readBackup(file: string): Promise<ReadBackup> {
   let folder: string | null = null
@@ -220,6 +223,8 @@ export async function readBackup(file: string): Promise<ReadBackup> {
     return { manifest, folder: unpacked, close: () => rmSync(unpacked, { recursive: true, force: true }) }
   } catch (error) {
     if (folder !== null) rmSync(folder, { recursive: true, force: true })
+    // It is unpacked elsewhere before anything is changed, and there may be no room there.
+    if (isNoRoom(error)) throw new BackupError('no-room-to-unpack', tmpdir(), error)
     throw new BackupError(codeFor(error), file, error)
   }
 }

@@ -12,4 +12,5 @@ history.jsonl  one line for each change there ever was: who, when, from where, a
 
 A quantity in a document is a text with its unit, such as "46 ft 6 in". The part of a file name between the
 points is the id by which one document speaks of another. A crossing file can be planned again as it is.
+Who may sign in is not in here: that is in a backup only.
 `
