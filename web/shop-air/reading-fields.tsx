@@ -19,7 +19,7 @@ function today(): string {
 /** A gauge read at the tool while it hammers, turned into what these hoses really lose; dated, and saved with them. */
 export function ReadingFields({ model }: Props) {
   const [read, setRead] = useState('')
-  const [on, setOn] = useState(today)
+  const [on, setOn] = useState('')
   const [factor, setFactor] = useState<number | null | undefined>(undefined)
   const pressure = parseQuantity(read, 'gaugePressure')
   const answers = model.answers.value
@@ -32,7 +32,7 @@ export function ReadingFields({ model }: Props) {
     model.setAll(
       listAt(model.document.value, 'air.hoses').flatMap((_hose, place) => [
         [`air.hoses.${place}.lossFactor`, lossFactor] as const,
-        [`air.hoses.${place}.measuredOn`, on] as const,
+        [`air.hoses.${place}.measuredOn`, on === '' ? today() : on] as const,
       ]),
     )
   }
@@ -65,7 +65,7 @@ export function ReadingFields({ model }: Props) {
       <button
         type="button"
         class="quiet"
-        disabled={!pressure.ok || answers.state !== 'current' || on === ''}
+        disabled={!pressure.ok || answers.state !== 'current'}
         onClick={calibrate}
       >
         {W.calibrate}

@@ -122,7 +122,7 @@ export const EN_AIR = {
     reading: 'A gauge reading',
     readingHint: 'Read at the tool while it hammers. The hoses above are then reckoned by it.',
     readPressure: 'Read at the tool',
-    readOn: 'On',
+    readOn: 'On (today, if left out)',
     calibrate: 'Reckon by this reading',
     calibrated: (factor: string) => `These hoses lose ${factor} times what they are reckoned to.`,
     cannot:

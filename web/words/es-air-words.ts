@@ -126,7 +126,7 @@ export const ES_AIR: typeof EN_AIR = {
     readingHint:
       'Leída junto al topo mientras golpea. Las mangueras de arriba se calculan entonces con ella.',
     readPressure: 'Leído en el topo',
-    readOn: 'El día',
+    readOn: 'El día (hoy, si no se dice)',
     calibrate: 'Calcular con esta lectura',
     calibrated: (factor: string) => `Estas mangueras pierden ${factor} veces lo calculado.`,
     cannot:
