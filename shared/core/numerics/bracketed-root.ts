@@ -3,6 +3,8 @@ export type RootLimits = {
   readonly steps?: number
   /** Stops once the bracket is this fraction of the root. */
   readonly relative?: number
+  /** `f` at the lower end where it is known already: each evaluation may be a root in itself. */
+  readonly atLow?: number
 }
 
 /**
@@ -15,12 +17,12 @@ export function bracketedRoot(
   f: (x: number) => number,
   low: number,
   high: number,
-  { steps = 120, relative = 1e-14 }: RootLimits = {},
+  { steps = 120, relative = 1e-14, atLow }: RootLimits = {},
 ): number | null {
   let a = high
   let b = low
   let fa = f(a)
-  let fb = f(b)
+  let fb = atLow ?? f(b)
   if (Number.isNaN(fa) || Number.isNaN(fb)) return null
   if (fa === 0) return a
   if (fb === 0) return b
