@@ -110,6 +110,18 @@ describe('an office', () => {
     await page.context().close()
   }, 60_000)
 
+  test('a stranger sees no list, is told why, and still has the cards for a struck line', async () => {
+    const page = await openAt('/crossings', PHONE)
+    await page.getByText('You are signed out: only what this browser has kept').waitFor()
+    expect(await faultsOf(page)).toEqual([])
+    await page.goto(new URL('/access', site.address).href)
+    await page.locator('main').getByRole('link', { name: 'Sign in' }).waitFor()
+    await page.goto(new URL('/struck', site.address).href)
+    await page.getByRole('heading', { level: 1 }).waitFor()
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).not.toMatch(/no page/)
+    await page.context().close()
+  }, 60_000)
+
   test('what is saved while signed out waits, and goes once somebody signs in', async () => {
     const page = await openAt('/sign-in')
     await signIn(page, 'lee')

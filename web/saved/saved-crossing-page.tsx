@@ -2,6 +2,8 @@ import './saved.css'
 import { effect } from '@preact/signals'
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
+import { isSignedOut } from '../access/session-state.ts'
+import { SignInNote } from '../access/sign-in-note.tsx'
 import { CrossingPage } from '../crossings/crossing-page.tsx'
 import { SitePanel } from '../site/site-panel.tsx'
 import { saveCrossingFile } from '../state/crossing-file.ts'
@@ -187,7 +189,11 @@ function Loading({ id, draft }: Props) {
   return (
     <main class="saved-page">
       <h1>{SAVE_BAR.oneHeading}</h1>
-      <p role="status">{sentence}</p>
+      {isSignedOut.value && loaded?.state === 'unreachable' ? (
+        <SignInNote />
+      ) : (
+        <p role="status">{sentence}</p>
+      )}
       <div class="actions">
         {loaded !== null && loaded.state !== 'absent' && (
           <button

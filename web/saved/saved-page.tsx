@@ -1,6 +1,8 @@
 import './saved.css'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
+import { isSignedOut } from '../access/session-state.ts'
+import { SignInNote } from '../access/sign-in-note.tsx'
 import { EMPTY_CROSSING } from '../crossings/presets.ts'
 import { connection } from '../offline/connection.ts'
 import { saveFile } from '../state/crossing-file.ts'
@@ -139,6 +141,14 @@ function Listing({ list }: { readonly list: CrossingList }) {
   const rows = listing.state === 'kept' ? listing.rows : []
   const isComing = listing.state === 'kept' && connection.value === 'online'
   const sentence = listing.state === 'trouble' ? SAVED.trouble : SAVED.unreachable
+  if (isSignedOut.value) {
+    return (
+      <>
+        <SignInNote />
+        {rows.length > 0 && <Rows list={list} rows={rows} />}
+      </>
+    )
+  }
   return (
     <>
       {isComing ? (

@@ -3,6 +3,7 @@ import { attachmentFile } from '../../../shared/contracts/attachment.ts'
 import type { Act } from '../../store/noun.ts'
 import { NOUNS } from '../../store/nouns.ts'
 import type { Stores } from '../../store/open-store.ts'
+import { uuidOf } from '../id-in-path.ts'
 import type { FileFault } from './byte-reader.ts'
 import { whatIsKept } from './what-is-kept.ts'
 
@@ -20,7 +21,8 @@ const MOST_TRIES = 5
 
 /** The attachment of an id with what it says of its bytes; null when there is none. */
 export async function attachmentOf({ attachments }: Stores, id: string) {
-  const stored = await attachments.find(id.toLowerCase())
+  const uuid = uuidOf(id)
+  const stored = uuid === null ? null : await attachments.find(uuid)
   const said = stored === null ? undefined : attachmentFile.safeParse(stored.document).data
   return stored === null || said === undefined ? null : { stored, said }
 }

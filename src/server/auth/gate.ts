@@ -1,6 +1,7 @@
 import type { Context, MiddlewareHandler } from 'hono'
 import type { Stores } from '../../store/open-store.ts'
 import { type AppEnv, refuse } from '../api-error.ts'
+import { uuidOf } from '../id-in-path.ts'
 import type { Asker } from './asker.ts'
 import { clientAddress } from './client-address.ts'
 import type { CookieKind } from './cookie.ts'
@@ -21,7 +22,9 @@ async function mayUseNoun(
   if (need.act === 'read') return right !== 'none'
   if (right === 'all') return true
   if (right !== 'own') return false
-  return (await whoseIs(store, asker, need.noun, id.toLowerCase())) !== 'other'
+  const uuid = uuidOf(id)
+  // What is no id is nobody's; the route says what is wrong with it.
+  return uuid === null || (await whoseIs(store, asker, need.noun, uuid)) !== 'other'
 }
 
 function mayUse(store: Stores, asker: Asker, need: Need, id: string): boolean | Promise<boolean> {

@@ -8,6 +8,7 @@ import { type AccountsWorld, accessAct, personAsking } from '../auth/accounts-wo
 import { readBody } from '../auth/read-body.ts'
 import { roleNamed } from '../auth/roles.ts'
 import { codeHash, newOneTimeCode } from '../auth/secrets.ts'
+import { idInPath } from '../id-in-path.ts'
 import { limitedBody } from '../json-body.ts'
 import { versionWanted } from '../kept-answer.ts'
 
@@ -44,7 +45,7 @@ const changeRoute = (world: AccountsWorld | null) =>
     if (!how.ok) return refuse(c, 400, 'bad-request', how.issues)
     const { expectedVersion } = how.asked
     if (expectedVersion === null) return versionWanted(c)
-    const before = await accounts.find(c.req.param('id').toLowerCase())
+    const before = await accounts.find(idInPath(c))
     if (before === null) return refuse(c, 404, 'not-found')
     const { person = null, ...rest } = body.value
     const act = accessAct(c, world.now())
@@ -80,7 +81,7 @@ export const accountRoutes = (world: AccountsWorld | null) =>
     .route('/', changeRoute(world))
     .post('/:id/code', async (c) => {
       if (world === null) return refuse(c, 404, 'not-found')
-      const found = await world.access.accounts.find(c.req.param('id').toLowerCase())
+      const found = await world.access.accounts.find(idInPath(c))
       if (found === null) return refuse(c, 404, 'not-found')
       // One's own password is changed with the old one; a code for oneself would be a way round the second factor.
       const isOwn = personAsking(c)?.account.id === found.id

@@ -8,15 +8,11 @@ import type { Stores } from '../../store/open-store.ts'
 import { actOf } from '../act.ts'
 import { type AppEnv, refuse } from '../api-error.ts'
 import { addsOthersCrossings } from '../auth/own.ts'
+import { uuidOf } from '../id-in-path.ts'
 import { jsonBody, limitedBody } from '../json-body.ts'
 import { answerChange, answerKept, versionWanted } from '../kept-answer.ts'
 import { AFTER_ID, AFTER_VERSION, pageRequest } from '../page-request.ts'
 import type { Planner } from '../planning/plan-task.ts'
-
-const uuid = z.guid()
-
-/** Ids are compared as text, so they are always small letters; null for what is no UUID. */
-const idOf = (given: string): string | null => uuid.safeParse(given).data?.toLowerCase() ?? null
 
 const notAUuid = (given: string): Issue => ({
   path: 'id',
@@ -45,7 +41,7 @@ const notYesOrNo = (given: string): Issue => ({
 /** What a list is asked for by, or what is wrong with how it is asked. */
 function listRequest({ removed = 'false', of, on, ...query }: Readonly<Record<string, string>>) {
   const asked = pageRequest(query, AFTER_ID)
-  const belongsTo = of === undefined ? null : idOf(of)
+  const belongsTo = of === undefined ? null : uuidOf(of)
   const issues = [
     ...(asked.ok ? [] : asked.issues),
     ...(REMOVED.includes(removed) ? [] : [notYesOrNo(removed)]),
@@ -67,14 +63,14 @@ const readRoutes = (kept: Store<NamedDocument>) =>
       return c.json(await kept.list(asked.request))
     })
     .get('/:id', async (c) => {
-      const id = idOf(c.req.param('id'))
+      const id = uuidOf(c.req.param('id'))
       const found = id === null ? null : await kept.find(id)
       return found === null ? refuse(c, 404, 'not-found') : answerKept(c, found, 200)
     })
     .get('/:id/history', async (c) => {
       const asked = pageRequest(c.req.query(), AFTER_VERSION)
       if (!asked.ok) return refuse(c, 400, 'bad-request', asked.issues)
-      const id = idOf(c.req.param('id'))
+      const id = uuidOf(c.req.param('id'))
       const page = id === null ? { items: [], next: null } : await kept.history(id, asked.page)
       if (page.items.length === 0 && asked.page.after === null) return refuse(c, 404, 'not-found')
       // Addresses and request keys are for whoever runs the server.
@@ -100,7 +96,7 @@ async function toKeep(path: NounPath, given: unknown, planner: Planner, signal: 
 
 const saveRoute = (path: NounPath, store: Stores, { planner, now }: NounWorld) =>
   new Hono<AppEnv>().put('/:id', limitedBody(), async (c) => {
-    const id = idOf(c.req.param('id'))
+    const id = uuidOf(c.req.param('id'))
     if (id === null) return refuse(c, 400, 'bad-request', [notAUuid(c.req.param('id'))])
     const body = await jsonBody(c)
     if (!body.ok) return body.answer
@@ -126,7 +122,7 @@ const removeRoutes = (kept: Store<NamedDocument>, { now }: NounWorld) =>
     .delete('/:id', async (c) => {
       const how = actOf(c, now())
       if (!how.ok) return refuse(c, 400, 'bad-request', how.issues)
-      const id = idOf(c.req.param('id'))
+      const id = uuidOf(c.req.param('id'))
       const { act, expectedVersion } = how.asked
       if (id === null) return refuse(c, 404, 'not-found')
       if (expectedVersion === null) return versionWanted(c)
@@ -136,7 +132,7 @@ const removeRoutes = (kept: Store<NamedDocument>, { now }: NounWorld) =>
     .post('/:id/restore', async (c) => {
       const how = actOf(c, now())
       if (!how.ok) return refuse(c, 400, 'bad-request', how.issues)
-      const id = idOf(c.req.param('id'))
+      const id = uuidOf(c.req.param('id'))
       const { act, expectedVersion } = how.asked
       if (id === null) return refuse(c, 404, 'not-found')
       if (expectedVersion === null) return versionWanted(c)

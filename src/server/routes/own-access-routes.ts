@@ -9,6 +9,7 @@ import { refuseProof } from '../auth/refuse-proof.ts'
 import { newTotpSecret, totpAddress, totpStep } from '../auth/second-factor.ts'
 import { codeHash, newRecoveryCode } from '../auth/secrets.ts'
 import { openSession } from '../auth/sessions.ts'
+import { idInPath } from '../id-in-path.ts'
 import { limitedBody } from '../json-body.ts'
 
 const RECOVERY_CODES = 10
@@ -32,7 +33,7 @@ const deviceRoutes = (world: AccountsWorld | null) =>
     .delete('/:id', async (c) => {
       const asker = personAsking(c)
       if (world === null || asker === null) return refuse(c, 404, 'not-found')
-      const isEnded = await world.access.sessions.end(asker.account.id, c.req.param('id').toLowerCase())
+      const isEnded = await world.access.sessions.end(asker.account.id, idInPath(c))
       return isEnded ? c.json({ status: 'ended' }) : refuse(c, 404, 'not-found')
     })
 

@@ -9,6 +9,7 @@ import { type AccountsWorld, accessAct } from '../auth/accounts-world.ts'
 import { whoOf } from '../auth/asker.ts'
 import { readBody } from '../auth/read-body.ts'
 import { newLinkToken, secretHash } from '../auth/secrets.ts'
+import { idInPath } from '../id-in-path.ts'
 import { limitedBody } from '../json-body.ts'
 import { languageOf } from '../language.ts'
 import type { Planner } from '../planning/plan-task.ts'
@@ -41,12 +42,12 @@ export const shareRoutes = (world: AccountsWorld | null, store: Stores) =>
     })
     .delete('/:id', async (c) => {
       if (world === null) return refuse(c, 404, 'not-found')
-      const id = c.req.param('id').toLowerCase()
+      const id = idInPath(c)
       const isRevoked = await world.access.shares.revoke(id, accessAct(c, world.now()))
       return isRevoked ? c.json({ status: 'revoked' }) : refuse(c, 404, 'not-found')
     })
     .get('/:id/accesses', async (c) => {
-      const found = await world?.access.shares.find(c.req.param('id').toLowerCase())
+      const found = await world?.access.shares.find(idInPath(c))
       if (world === null || !found) return refuse(c, 404, 'not-found')
       return c.json({ items: await world.access.shares.accesses(found.id, MOST_ACCESSES), next: null })
     })

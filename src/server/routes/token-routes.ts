@@ -6,6 +6,7 @@ import { type AccountsWorld, accessAct } from '../auth/accounts-world.ts'
 import { whoOf } from '../auth/asker.ts'
 import { readBody } from '../auth/read-body.ts'
 import { newApiToken, secretHash } from '../auth/secrets.ts'
+import { idInPath } from '../id-in-path.ts'
 import { limitedBody } from '../json-body.ts'
 
 /** Tokens for scripts: each has a name and one role, is told once, and can be taken back. */
@@ -23,7 +24,7 @@ export const tokenRoutes = (world: AccountsWorld | null) =>
     })
     .delete('/:id', async (c) => {
       if (world === null) return refuse(c, 404, 'not-found')
-      const id = c.req.param('id').toLowerCase()
+      const id = idInPath(c)
       const isRevoked = await world.access.tokens.revoke(id, accessAct(c, world.now()))
       return isRevoked ? c.json({ status: 'revoked' }) : refuse(c, 404, 'not-found')
     })
