@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { jurisdictionEdit } from './jurisdiction-edit.ts'
 import { nounFile } from './noun-parts.ts'
 import { choice } from './quantity-field.ts'
 
@@ -10,4 +11,5 @@ export const settingsFile = nounFile('underlane/settings@1', {
     .string()
     .regex(/^[A-Z]{3}$/, 'a three-letter currency code')
     .optional(),
+  jurisdictions: z.array(jurisdictionEdit).max(200).optional(),
 })

@@ -22,6 +22,8 @@ export type HolidayRule =
     }
   /** Days after Easter Sunday. */
   | { readonly on: 'easter'; readonly plusDays: number }
+  /** One day of one year, by its number; an owner's own. */
+  | { readonly on: 'once'; readonly day: number }
   /** The last such weekday before a date. */
   | { readonly on: 'weekday-before'; readonly month: number; readonly day: number; readonly weekday: number }
 

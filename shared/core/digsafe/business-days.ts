@@ -32,6 +32,7 @@ function nthWeekday(year: number, month: number, weekday: number, nth: number): 
 
 /** The day kept under a rule in one year; null when the year has none. */
 export function holidayIn(year: number, rule: HolidayRule): number | null {
+  if (rule.on === 'once') return rule.day
   if (rule.on === 'easter') return easterSunday(year) + rule.plusDays
   if (rule.on === 'weekday') {
     if (rule.evenYears && year % 2 !== 0) return null

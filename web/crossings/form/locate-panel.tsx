@@ -4,6 +4,7 @@ import { ChoiceField, type Option } from '../../fields/choice-field.tsx'
 import { ListField } from '../../fields/list-field.tsx'
 import { TextField } from '../../fields/text-field.tsx'
 import { YesNoField } from '../../fields/yes-no-field.tsx'
+import { LatePlaceRules } from '../../locate/late-place-rules.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { type Path, textAt, valueAt } from '../../state/document-path.ts'
 import { FORM } from '../../words/form-words.ts'
@@ -99,6 +100,7 @@ export function LocatePanel({ model }: Props) {
         <TextField model={model} path="locate.called" label={W.called} type="datetime-local" />
         <YesNoField model={model} path="locate.meeting" label={W.meeting} />
       </div>
+      <LatePlaceRules model={model} />
       <TicketFields model={model} />
       <ListField
         model={model}
