@@ -1,9 +1,6 @@
 import '../../shared/text/spanish.ts'
-<<<<<<< HEAD
 import { ES_ACCESS } from '../access/es-access-words.ts'
-=======
 import { ES_LOCATE } from '../locate/es-locate-words.ts'
->>>>>>> 2f9f7a3 (wip: place rules beside the ticket)
 import { ES_OFFLINE } from '../offline/es-offline-words.ts'
 import { ES_FILES, ES_MERGE, ES_SAVE_BAR, ES_SAVED, ES_STORED } from '../saved/es-saved-words.ts'
 import { ES_SITE } from '../site/es-site-words.ts'
@@ -30,11 +27,8 @@ export const SPANISH_WORDS = {
   stored: ES_STORED,
   files: ES_FILES,
   offline: ES_OFFLINE,
-<<<<<<< HEAD
   site: ES_SITE,
-=======
   locate: ES_LOCATE,
->>>>>>> 2f9f7a3 (wip: place rules beside the ticket)
 }
 
 learnSpanishWords(SPANISH_WORDS)
