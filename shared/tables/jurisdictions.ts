@@ -235,7 +235,7 @@ export const JURISDICTIONS: readonly Jurisdiction[] = [
       trenchless: 'Pothole to bore depth and watch the crossing (operator summary of the 811 law)',
       response: 'operators must give positive response within 2 business days; keep proof on site',
       holidays: '',
-      notes: 'If in doubt plan on the day after the second full business day, as here.',
+      notes: 'If in doubt plan on the day after the second full business day.',
     },
     sources: [
       'C.R.S. 9-1.5-103 (instalawyer.io copy)',
@@ -671,7 +671,7 @@ export const JURISDICTIONS: readonly Jurisdiction[] = [
       trenchless: 'No trenchless-only rule seen; any excavation in the caution zone needs exposure',
       response: 'positive response system; verify',
       holidays: 'business days exclude holidays posted by the centre',
-      notes: 'Widest zone in this table: plan potholes for 48 in',
+      notes: 'Widest zone we know of: plan potholes for 48 in',
     },
     sources: [
       'MCL 460.723, 460.725 (lawserver.com)',
@@ -1210,7 +1210,7 @@ export const JURISDICTIONS: readonly Jurisdiction[] = [
         '20VAC5-309-150 is a full trenchless rule: verify responses against marks; hand-expose every line in the bore path before boring; expose at reasonable distances on a parallel bore; keep clearance; special care for water/sewer that cannot be located; check the tracking device; WATCH the head pass each pothole and pit; if the head is deeper than the pothole, stop and deepen it',
       response: 'must be reviewed before digging',
       holidays: 'state and national legal holidays',
-      notes: 'Most complete trenchless rule found; use as the default gate everywhere',
+      notes: '',
     },
     sources: [
       'Va. Code 56-265.15, -265.17, -265.19',
