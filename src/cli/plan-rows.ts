@@ -29,10 +29,18 @@ const boreRows: Part = ({ bore }, words, units) => [
   ],
 ]
 
+/** From the worst hose to the best, where that shows. */
+function bandCells({ band }: PlanDocument['air'], units: UnitSystem): Row {
+  if (band === undefined) return []
+  const low = band.lowGaugePa === null ? NO_NUMBER : formatQuantity(band.lowGaugePa, 'gaugePressure', units)
+  const high = formatQuantity(band.highGaugePa, 'gaugePressure', units)
+  return low === high ? [] : [`${low} – ${high}`]
+}
+
 const airRows: Part = ({ air }, words, units, say) => [
   [words.atCompressor, formatQuantity(air.compressorGaugePa, 'gaugePressure', units)],
   [words.hoseLoss, formatQuantity(air.hoseLossPa, 'pressureDifference', units)],
-  [words.atTool, formatQuantity(air.toolGaugePa, 'gaugePressure', units)],
+  [words.atTool, formatQuantity(air.toolGaugePa, 'gaugePressure', units), ...bandCells(air, units)],
   [words.demand, formatQuantity(air.demandM3PerS, 'volumeFlow', units)],
   [words.capacity, formatQuantity(air.capacityM3PerS, 'volumeFlow', units)],
   [words.limitedBy, planWord('limitedBy', air.limitedBy, say)],
