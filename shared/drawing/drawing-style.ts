@@ -20,11 +20,23 @@ const COLOURS = {
   blue: ['--apwa-blue', '#1f6fc4'],
   purple: ['--apwa-purple', '#7d3fa0'],
   green: ['--apwa-green', '#2c8c45'],
+  white: ['--mark-white', '#ffffff'],
+  brown: ['--mark-brown', '#7a4a21'],
   grey: ['--apwa-none', '#7b858b'],
 } as const
 type ColourName = keyof typeof COLOURS
 
-const MARK_COLOURS: readonly ColourName[] = ['yellow', 'red', 'orange', 'blue', 'purple', 'green', 'grey']
+const MARK_COLOURS: readonly ColourName[] = [
+  'yellow',
+  'red',
+  'orange',
+  'blue',
+  'purple',
+  'green',
+  'white',
+  'brown',
+  'grey',
+]
 
 /**
  * The rules all drawings share. 'page': colours by the page's own variables, so its theme decides. 'file': plain light

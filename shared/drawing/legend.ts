@@ -46,19 +46,19 @@ function lineEntries(facts: SectionFacts, idPrefix: string): readonly Entry[] {
   const { say, utilities, words } = facts
   const kinds = [...new Set(utilities.map(({ said }) => said.kind))]
   const entries: Entry[] = kinds.map((kind) => ({
-    swatch: (x, y) => utilityGlyph(kind, x + SWATCH_PX / 2, y),
-    text: words('colour', { kind, colour: colourWord(markColour(kind), say.lang) }),
+    swatch: (x, y) => utilityGlyph(kind, x + SWATCH_PX / 2, y, facts.palette),
+    text: words('colour', { kind, colour: colourWord(markColour(kind, facts.palette), say.lang) }),
   }))
   const first = utilities.find((each) => each.depths !== null)
   if (first)
     entries.push({
       swatch: (x, y) =>
-        group(`mark-${markColour(first.said.kind)}`, [rect('doubt', x, y - 7, SWATCH_PX, 14)]),
+        group(`mark-${markColour(first.said.kind, facts.palette)}`, [rect('doubt', x, y - 7, SWATCH_PX, 14)]),
       text: words('doubt'),
     })
   const unknown = utilities.find((each) => each.depths === null && each.said.stationM !== null)
   if (unknown) {
-    const fill = `url(#${idPrefix}-fade-${markColour(unknown.said.kind)})`
+    const fill = `url(#${idPrefix}-fade-${markColour(unknown.said.kind, facts.palette)})`
     entries.push({
       swatch: (x, y) =>
         node('rect', { class: 'fading-band', x: x + 8, y: y - 9, width: 12, height: 18, fill }),
@@ -69,7 +69,9 @@ function lineEntries(facts: SectionFacts, idPrefix: string): readonly Entry[] {
   if (unproved)
     entries.push({
       swatch: (x, y) =>
-        group(`mark-${markColour(unproved.said.kind)}`, [rect('utility unproved', x + 4, y - 6, 20, 12)]),
+        group(`mark-${markColour(unproved.said.kind, facts.palette)}`, [
+          rect('utility unproved', x + 4, y - 6, 20, 12),
+        ]),
       text: words('unproved'),
     })
   return entries

@@ -3,7 +3,7 @@ import type { CrossingInput } from '../core/plan/crossing-input.ts'
 import type { Plan } from '../core/plan/plan.ts'
 import type { UnitSystem } from '../quantities/shown-units.ts'
 import type { Language } from '../text/language.ts'
-import { type Flag, flagsHeight, placeFlags } from './flags.ts'
+import { flagsHeight, placeFlags } from './flags.ts'
 import { LABEL_PX, LINE_PX, label, SMALL_PX } from './label.ts'
 import { legend } from './legend.ts'
 import { longSectionTable, type SectionTable } from './long-section-table.ts'
@@ -14,15 +14,8 @@ import { ends } from './section-ends.ts'
 import { type SectionFacts, sectionFacts } from './section-facts.ts'
 import { sectionFigures } from './section-figures.ts'
 import { type Extent, extentOf, type Frame, frameOf } from './section-frame.ts'
-import {
-  earth,
-  groundLine,
-  groundwater,
-  isInView,
-  soilSeparators,
-  surfaces,
-  waterReaches,
-} from './section-ground.ts'
+import { earth, groundLine, groundwater, soilSeparators, surfaces } from './section-ground.ts'
+import { sectionNotes } from './section-notes.ts'
 import {
   chosenExaggeration,
   PX_PER_INCH,
@@ -32,14 +25,7 @@ import {
   scaleNote,
   sheetScalesM,
 } from './section-scale.ts'
-import {
-  crossing,
-  fadeGradients,
-  flagItems,
-  flagNodes,
-  shortText,
-  utilitiesInSection,
-} from './section-utilities.ts'
+import { fadeGradients, flagItems, flagNodes, utilitiesInSection } from './section-utilities.ts'
 import { group, node, rect, type SvgNode, textNode } from './svg-tree.ts'
 import { BOLD, wrapped } from './text-width.ts'
 
@@ -165,39 +151,6 @@ function sheetLayout(facts: SectionFacts, extent: Extent, options: LongSectionOp
   return fitting ?? smallest ?? screenLayout(facts, extent, options)
 }
 
-/** A short clearance is always said: here, where its flag had no room for words. */
-function unsaid(facts: SectionFacts, flags: readonly Flag[]): readonly string[] {
-  return crossing(facts).flatMap((utility, index) => {
-    const short = shortText(utility, facts)
-    const name = facts.words('lineAt', { kind: utility.said.kind, m: utility.stationM })
-    return short === null || (flags[index]?.lines.length ?? 0) > 1 ? [] : [`${name}: ${short}`]
-  })
-}
-
-function notesOf(
-  facts: SectionFacts,
-  frame: Frame,
-  layout: Layout,
-  flags: readonly Flag[],
-): readonly string[] {
-  const { input, words } = facts
-  const asked =
-    input.utilities === null
-      ? [words('nothingAsked')]
-      : input.utilities.length === 0
-        ? [input.utilitiesAsked === null ? words('nothingAsked') : words('noneAsked')]
-        : []
-  const below = waterReaches(facts)
-    .filter((reach) => !isInView(facts, frame, reach))
-    .map(({ depthM }) => words('groundwaterBelow', { m: depthM }))
-  return [
-    ...unsaid(facts, flags),
-    ...asked,
-    ...new Set(below),
-    scaleNote(facts, layout.exaggeration, layout.metresPerInch),
-  ]
-}
-
 /** From top to foot: name, flags, the section, what stands under it, the strip from above, signs, notes. */
 function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
   const { marginPx, widthPx, idPrefix } = layout
@@ -223,7 +176,7 @@ function draw(facts: SectionFacts, extent: Extent, layout: Layout): Drawn {
   const legendTop = stripTop + strip.heightPx + 8
   const signs = legend(facts, { leftPx: left, rightPx: range.right, topPx: legendTop }, idPrefix)
   let y = legendTop + signs.heightPx + 18
-  const notes = notesOf(facts, frame, layout, flags).flatMap((text) =>
+  const notes = sectionNotes(facts, frame, layout, flags).flatMap((text) =>
     wrapped(text, SMALL_PX, range.right - range.left).map((line) => {
       const placed = label(line, left, y, { sizePx: SMALL_PX })
       y += LINE_PX

@@ -111,7 +111,7 @@ function crossingLines(facts: SectionFacts, frame: Frame, strip: Strip): readonl
         ? band(halfM, utility.isMeasured ? 'utility' : 'utility unproved')
         : lineBetween('utility-line utility', at(-strip.halfM, 0), at(strip.halfM, 0))
     const doubt = doubtM === null ? [] : [band(doubtM, 'doubt')]
-    return group(`line-crossed mark-${markColour(utility.said.kind)}`, [...doubt, body], {
+    return group(`line-crossed mark-${markColour(utility.said.kind, facts.palette)}`, [...doubt, body], {
       'data-utility': utility.index,
     })
   })
@@ -135,11 +135,11 @@ function alongside(facts: SectionFacts, frame: Frame, strip: Strip): Alongside {
     const width = frame.rightPx - frame.leftPx
     return [
       group(
-        `line-alongside mark-${markColour(said.kind)}`,
+        `line-alongside mark-${markColour(said.kind, facts.palette)}`,
         [
           rect('doubt', frame.leftPx, y - half - doubt, width, 2 * (half + doubt)),
           rect(utility.isMeasured ? 'utility' : 'utility unproved', frame.leftPx, y - half, width, 2 * half),
-          utilityGlyph(said.kind, frame.rightPx - 12, y),
+          utilityGlyph(said.kind, frame.rightPx - 12, y, facts.palette),
         ],
         { 'data-utility': index },
       ),
@@ -190,11 +190,13 @@ function nameRow(facts: SectionFacts, frame: Frame, strip: Strip, topPx: number)
     if (!item || text === undefined) return []
     if (centre === null || centre === undefined) {
       const alone = found[next++]
-      return alone === null || alone === undefined ? [] : [utilityGlyph(utility.said.kind, alone, topPx + 8)]
+      return alone === null || alone === undefined
+        ? []
+        : [utilityGlyph(utility.said.kind, alone, topPx + 8, facts.palette)]
     }
     const left = centre - item.widthPx / 2
     return [
-      utilityGlyph(utility.said.kind, left + 7, topPx + 8),
+      utilityGlyph(utility.said.kind, left + 7, topPx + 8, facts.palette),
       label(text, left + 18, topPx + 12, { sizePx: SMALL_PX }),
     ]
   })

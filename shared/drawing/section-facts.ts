@@ -10,6 +10,7 @@ import { DRAWING_WORDS, type DrawingWords } from '../text/drawing-words.ts'
 import { fill } from '../text/fill.ts'
 import type { Language, Say, TextValues } from '../text/language.ts'
 import { type DrawnUtility, drawnUtilities } from './drawn-utility.ts'
+import { type Palette, paletteOf } from './utility-marks.ts'
 
 /** What every part of a long section looks at. */
 export type SectionFacts = {
@@ -18,6 +19,8 @@ export type SectionFacts = {
   readonly line: BoreLine
   readonly radiusM: number
   readonly utilities: readonly DrawnUtility[]
+  /** Whose colours the marks on the ground have. */
+  readonly palette: Palette
   /** How far short of a wall the tool stops; null without a wall at the far end. */
   readonly stopShortM: number | null
   readonly say: Say
@@ -41,6 +44,7 @@ export function sectionFacts(
     line: line.value,
     radiusM: plan.bore.diameterM / 2,
     utilities: drawnUtilities(input, plan),
+    palette: paletteOf(input.locate?.jurisdiction ?? null),
     stopShortM: input.ends.reception.kind === 'wall' && typeof stopShort === 'number' ? stopShort : null,
     say,
     words,

@@ -70,7 +70,7 @@ export function fadeGradients(facts: SectionFacts, idPrefix: string): readonly S
   const colours = new Set(
     crossing(facts)
       .filter((each) => !each.depths)
-      .map((each) => markColour(each.said.kind)),
+      .map((each) => markColour(each.said.kind, facts.palette)),
   )
   const stop = (offset: string, opacity: string, colour: string): SvgNode =>
     node('stop', { class: `stop mark-${colour}`, offset, 'stop-opacity': opacity })
@@ -93,7 +93,7 @@ function unknownDepth(
   const x = frame.x(utility.stationM)
   const top = frame.y(facts.line.groundLevelM(utility.stationM))
   const band = rect('fading-band', x - halfPx, top, 2 * halfPx, frame.bottomPx - top)
-  const fill = `url(#${idPrefix}-fade-${markColour(utility.said.kind)})`
+  const fill = `url(#${idPrefix}-fade-${markColour(utility.said.kind, facts.palette)})`
   return [{ ...band, attributes: { ...band.attributes, fill } }]
 }
 
@@ -130,7 +130,7 @@ export function utilitiesInSection(facts: SectionFacts, frame: Frame, idPrefix: 
   return group(
     'utilities',
     crossing(facts).map((utility) => {
-      const colour = `mark-${markColour(utility.said.kind)}`
+      const colour = `mark-${markColour(utility.said.kind, facts.palette)}`
       const children = utility.depths
         ? [...knownDepth(utility, facts, frame), ...shortGap(utility, facts, frame)]
         : unknownDepth(utility, facts, frame, idPrefix)
@@ -187,7 +187,7 @@ export function flagNodes(
     return [
       group('flag', [
         lineBetween('pole', [x, topPx], [x, end]),
-        utilityGlyph(utility.said.kind, glyphX, topPx + LINE_PX / 2),
+        utilityGlyph(utility.said.kind, glyphX, topPx + LINE_PX / 2, facts.palette),
         ...lines,
       ]),
     ]

@@ -1,8 +1,36 @@
 import type { UtilityKind } from '../core/plan/crossing-input.ts'
 import { node, type SvgNode } from './svg-tree.ts'
 
-/** Colours of the APWA uniform colour code. 'grey' is ours, for a line the code has no colour for. */
-export type MarkColour = 'yellow' | 'red' | 'orange' | 'blue' | 'purple' | 'green' | 'grey'
+/** Colours of the codes for marks on the ground. 'grey' is ours, for a line no code has a colour for. */
+export type MarkColour =
+  | 'yellow'
+  | 'red'
+  | 'orange'
+  | 'blue'
+  | 'purple'
+  | 'green'
+  | 'white'
+  | 'brown'
+  | 'grey'
+
+/** Whose code: the APWA uniform color code, or that of Australia. */
+export type Palette = 'apwa' | 'australia'
+
+/** The code of a place. Where none of ours is known to hold, the APWA one, and the drawing says so. */
+export const paletteOf = (jurisdiction: string | null): Palette =>
+  /^AU(-|$)/i.test(jurisdiction ?? '') ? 'australia' : 'apwa'
+
+/** Places that mark by the APWA code: the United States and Canada, and a crossing that names no place. */
+export const isMarkedByApwa = (jurisdiction: string | null): boolean =>
+  jurisdiction === null || /^(US|CA)(-|$)/i.test(jurisdiction)
+
+/** What Australia marks otherwise (AS 5488, second hand); the rest as far as we know alike. */
+const AUSTRALIA: Readonly<Partial<Record<UtilityKind, MarkColour>>> = {
+  electric: 'orange',
+  lighting: 'orange',
+  telecom: 'white',
+  oil: 'brown',
+}
 
 type Mark = {
   readonly colour: MarkColour
@@ -27,14 +55,15 @@ const MARKS: Readonly<Record<UtilityKind, Mark>> = {
   other: { colour: 'grey', shape: 'M-6-3H6V3H-6Z' },
 }
 
-export const markColour = (kind: UtilityKind): MarkColour => MARKS[kind].colour
+export const markColour = (kind: UtilityKind, palette: Palette): MarkColour =>
+  (palette === 'australia' ? AUSTRALIA[kind] : undefined) ?? MARKS[kind].colour
 
 /** The shape of a kind in its colour, outlined so that yellow shows on paper. */
-export const utilityGlyph = (kind: UtilityKind, x: number, y: number): SvgNode =>
+export const utilityGlyph = (kind: UtilityKind, x: number, y: number, palette: Palette): SvgNode =>
   node(
     'g',
     {
-      class: `glyph mark-${MARKS[kind].colour}`,
+      class: `glyph mark-${markColour(kind, palette)}`,
       transform: `translate(${Math.round(x * 100) / 100} ${Math.round(y * 100) / 100})`,
     },
     [node('path', { d: MARKS[kind].shape })],

@@ -40,6 +40,9 @@ const english = {
   envelope: 'nine bores in ten lie inside: high or low; from above, left or right',
   look: 'where the tool was found, with what the reading may be out',
   likelyPath: 'most likely path since',
+  coloursAustralia: 'Colors of lines as Australia marks them.',
+  coloursElsewhere:
+    'Colors of lines are those of the American uniform code; marks and plans here may have others. Go by shape and name.',
   lineAt: '{kind:utility} at {m:length}',
   pit: 'pit',
   doubt: 'doubt about where a line lies',
@@ -113,6 +116,9 @@ const spanish: DrawingWords = {
   envelope: 'nueve de diez perforaciones quedan dentro: arriba o abajo; desde arriba, a izquierda o derecha',
   look: 'dónde se halló el topo, con lo que la lectura puede fallar',
   likelyPath: 'camino más probable desde ahí',
+  coloursAustralia: 'Colores de las líneas como se marcan en Australia.',
+  coloursElsewhere:
+    'Los colores de las líneas son los del código uniforme estadounidense; las marcas y planos de aquí pueden tener otros. Guíese por la forma y el nombre.',
   lineAt: '{kind:utility} a {m:length}',
   pit: 'pozo',
   doubt: 'duda sobre dónde está una línea',
@@ -157,6 +163,8 @@ const COLOUR_WORDS = {
     blue: 'blue',
     purple: 'purple',
     green: 'green',
+    white: 'white',
+    brown: 'brown',
     grey: 'no color of its own',
   },
   es: {
@@ -166,6 +174,8 @@ const COLOUR_WORDS = {
     blue: 'azul',
     purple: 'morado',
     green: 'verde',
+    white: 'blanco',
+    brown: 'café',
     grey: 'sin color propio',
   },
 } as const satisfies Readonly<Record<Language, Readonly<Record<string, string>>>>

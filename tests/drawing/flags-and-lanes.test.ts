@@ -87,10 +87,10 @@ describe('a row of labels', () => {
 
 describe('marks', () => {
   test('each kind has a shape of its own, and a colour of the uniform code', () => {
-    const shapes = UTILITY_KINDS.map((kind) => utilityGlyph(kind, 0, 0).children[0]?.attributes.d)
+    const shapes = UTILITY_KINDS.map((kind) => utilityGlyph(kind, 0, 0, 'apwa').children[0]?.attributes.d)
     expect(new Set(shapes).size).toBe(UTILITY_KINDS.length)
     // APWA uniform colour code.
-    expect(UTILITY_KINDS.map((kind) => [kind, markColour(kind)])).toEqual([
+    expect(UTILITY_KINDS.map((kind) => [kind, markColour(kind, 'apwa')])).toEqual([
       ['gas', 'yellow'],
       ['electric', 'red'],
       ['telecom', 'orange'],

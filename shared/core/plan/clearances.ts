@@ -1,3 +1,4 @@
+import { positionTolerance } from '../digsafe/position-tolerance.ts'
 import { requiredClearance } from '../digsafe/required-clearance.ts'
 import type { Trace } from '../trace.ts'
 import type { Assumed } from './assumptions.ts'
@@ -27,10 +28,18 @@ export type ClearanceFacts = {
 
 export const isExposed = (utility: UtilityInput): boolean => utility.evidence === 'exposed'
 
-/** How far off its told depth a line may be, either way, 19 times in 20. */
+/** What the class of the evidence promises of a depth, either way; null where it promises none, or no class is given. */
+function promisedM({ quality }: UtilityInput, centreM: number | null): number | null {
+  if (quality === null || centreM === null) return null
+  return positionTolerance.fn({ ...quality, depthM: centreM }).depthErrorM
+}
+
+/** How far off its told depth a line may be, either way, 19 times in 20. An opened one is never better than a tape. */
 function errorOf(utility: UtilityInput, centreM: number | null, exposureErrorM: number): number {
-  if (isExposed(utility)) return exposureErrorM
-  return Math.max(DETECTED_LEAST_M, DETECTED_SHARE * (centreM ?? 0))
+  const byClassM = promisedM(utility, centreM)
+  if (isExposed(utility)) return Math.max(exposureErrorM, byClassM ?? 0)
+  const usualM = Math.max(DETECTED_LEAST_M, DETECTED_SHARE * (centreM ?? 0))
+  return utility.evidence === 'detected' ? (byClassM ?? usualM) : usualM
 }
 
 /** What the clearance is made of, and their sum with its working. */

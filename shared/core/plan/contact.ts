@@ -12,7 +12,7 @@ import type { ShotPath } from './shot-path.ts'
 const LEAST_CHANCE = 0.001
 
 /** Enough paths to tell one in a thousand from none; more only cost time. */
-const MOST_PATHS = 4096
+const MOST_PATHS = 2048
 
 type Facts = {
   readonly line: BoreLine

@@ -33,6 +33,7 @@ const MOST_MOVE_M = 3
 /** Bore diameters that stay above a bore moved up; what its surface asks is checked beside this. */
 const LEAST_COVER_RATIO = 5
 const PIT_STEP_M = 0.5
+const MOST_PITS_TRIED = 100
 const PIT_FROM_END_M = 2
 const PIT_FROM_LINE_M = 1
 
@@ -64,24 +65,22 @@ const wanderOn = (facts: ProposalFacts, course: Course): Wandering => ({
 })
 
 /** What a line is short of when its shot runs another course. A line alongside is met at the far end. */
-function shortOn(facts: ProposalFacts, line: Met, course: Course): number {
+function shortOn(facts: ProposalFacts, holesM: readonly number[], course: Course): (line: Met) => number {
   const { fromM, toM, isFromOtherEnd } = course
-  const isParallel = line.topM === null
-  const at = isParallel ? (isFromOtherEnd ? fromM : toM) : line.stationM
+  const wandering = wanderOn(facts, course)
   const localM = (stationM: number): number => (isFromOtherEnd ? toM - stationM : stationM - fromM)
-  const holesM = holesIn(facts.shot, facts.utilities).map((each) => localM(each + facts.shot.fromM))
-  const driftM = plannedDriftM(
-    wanderOn(facts, course),
-    localM(at),
-    holesM.filter((each) => each > 0),
-    facts.tapeErrorM,
-  )
-  return Math.max(0, line.withoutDriftM + driftM - line.separationM)
+  const onWayM = holesM.map(localM).filter((each) => each > 0)
+  return (line) => {
+    const isParallel = line.topM === null
+    const at = isParallel ? (isFromOtherEnd ? fromM : toM) : line.stationM
+    const driftM = plannedDriftM(wandering, localM(at), onWayM, facts.tapeErrorM)
+    return Math.max(0, line.withoutDriftM + driftM - line.separationM)
+  }
 }
 
-function otherEnd(facts: ProposalFacts, lines: readonly Met[]): number {
+function otherEnd(facts: ProposalFacts, lines: readonly Met[], holesM: readonly number[]): number {
   const course = { fromM: facts.shot.fromM, toM: facts.shot.toM, isFromOtherEnd: true }
-  return worst(lines.map((line) => shortOn(facts, line, course)))
+  return worst(lines.map(shortOn(facts, holesM, course)))
 }
 
 /** What is short once the whole shot lies so much deeper. */
@@ -117,21 +116,26 @@ function byDepth(facts: ProposalFacts, lines: readonly Met[]): readonly (readonl
   return [better(true), better(false)].filter((each) => each !== undefined)
 }
 
-function extraPit(facts: ProposalFacts, lines: readonly Met[]): readonly [number, number] | null {
+function extraPit(
+  facts: ProposalFacts,
+  lines: readonly Met[],
+  holesM: readonly number[],
+): readonly [number, number] | null {
   const { fromM, toM } = facts.shot
   const middleM = (fromM + toM) / 2
+  const stepM = Math.max(PIT_STEP_M, (toM - fromM) / MOST_PITS_TRIED)
   const crossings = lines.filter((line) => line.topM !== null)
   let best: readonly [number, number] | null = null
-  for (let step = 1; fromM + step * PIT_STEP_M < toM; step++) {
-    const atM = fromM + step * PIT_STEP_M
+  for (let step = 1; fromM + step * stepM < toM; step++) {
+    const atM = fromM + step * stepM
     const isTooNear = crossings.some((line) => Math.abs(line.stationM - atM) < PIT_FROM_LINE_M)
     if (atM - fromM < PIT_FROM_END_M || toM - atM < PIT_FROM_END_M || isTooNear) continue
+    const before = shortOn(facts, holesM, { fromM, toM: atM, isFromOtherEnd: false })
+    const after = shortOn(facts, holesM, { fromM: atM, toM, isFromOtherEnd: false })
     const shortM = worst(
       lines.flatMap((line) => {
-        const before = { fromM, toM: atM, isFromOtherEnd: false }
-        const after = { fromM: atM, toM, isFromOtherEnd: false }
-        if (line.topM === null) return [shortOn(facts, line, before), shortOn(facts, line, after)]
-        return [shortOn(facts, line, line.stationM < atM ? before : after)]
+        if (line.topM === null) return [before(line), after(line)]
+        return [line.stationM < atM ? before(line) : after(line)]
       }),
     )
     const isNearer =
@@ -150,9 +154,10 @@ export function proposalsPart(facts: ProposalFacts): Proposal[] {
   const shortM = worst(lines.map((line) => line.withoutDriftM + line.driftM - line.separationM))
   if (shortM <= WORTH_M || facts.path.observed.length > 0) return []
   const common = { shot: facts.index, shortM, stationM: null, moveM: null }
-  const pit = extraPit(facts, lines)
+  const holesM = holesIn(facts.shot, facts.utilities).map((each) => each + facts.shot.fromM)
+  const pit = extraPit(facts, lines, holesM)
   const all: Proposal[] = [
-    { ...common, code: 'other-end', shortAfterM: otherEnd(facts, lines) },
+    { ...common, code: 'other-end', shortAfterM: otherEnd(facts, lines, holesM) },
     ...byDepth(facts, lines).map(
       ([moveM, shortAfterM]): Proposal => ({
         ...common,

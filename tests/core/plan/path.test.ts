@@ -199,6 +199,22 @@ test('what to open up: unknown depth first, then by what is short, then by kind'
   expect(first?.savesM).toBeGreaterThan(0.2)
 })
 
+test('a class of evidence that promises a depth sets the error of a line found with a locator; PAS 128 by depth', () => {
+  const exposure = (change: Record<string, unknown>) =>
+    plan({
+      utilities: [gas({ depth: '1 m', depthTo: 'centre', evidence: 'detected', ...change })],
+    }).clearances[0]?.parts.exposureM
+  const pas = (level: string) => ({ quality: { scheme: 'pas-128', level } })
+  expect(exposure(pas('B1'))).toBeCloseTo(0.15, 9)
+  expect(exposure(pas('B2'))).toBeCloseTo(0.4, 9)
+  expect(exposure({})).toBeCloseTo(0.4, 9)
+  expect(exposure({ ...pas('B1'), depth: '1.5 m' })).toBeCloseTo(0.225, 9)
+  expect(exposure({ ...pas('B1'), depth: '0.6 m' })).toBeCloseTo(0.15, 9)
+  // No class makes a tape in a hole better, and a promise of no depth is none.
+  expect(exposure({ ...pas('A'), evidence: 'exposed' })).toBe(0.03)
+  expect(exposure(pas('B3'))).toBeCloseTo(0.4, 9)
+})
+
 describe('chance of contact', () => {
   const beside = { kind: 'water', offset: '1 ft', diameter: '6 in', depth: '45 in', depthTo: 'centre' }
   const chance = (change: Record<string, unknown>) =>
