@@ -76,6 +76,7 @@ import { thermalLengthChange } from './pipe/thermal-length-change.ts'
 import type { AnyRelation } from './relation.ts'
 import { ageReplacement } from './wear/age-replacement.ts'
 import { archardWear } from './wear/archard-wear.ts'
+import { coinFeeler } from './wear/coin-feeler.ts'
 import { degradationForecast } from './wear/degradation-forecast.ts'
 import { driftToLimit } from './wear/drift-to-limit.ts'
 import { equivalentQuartz } from './wear/equivalent-quartz.ts'
@@ -164,6 +165,7 @@ export const CATALOGUE: readonly AnyRelation[] = [
   archardWear,
   equivalentQuartz,
   ringGapWear,
+  coinFeeler,
   degradationForecast,
   driftToLimit,
   weibullFit,

@@ -41,6 +41,22 @@ export const checks: readonly PublishedCheck[] = [
     standing: 'published',
   },
   {
+    relation: 'coin-feeler',
+    name: 'a quarter is 1.75 mm thick',
+    given: { coin: 'quarter', count: '1' },
+    expected: { gapM: { printed: '1.75', unit: 'mm' } },
+    source: 'UsMintCoins',
+    standing: 'published',
+  },
+  {
+    relation: 'coin-feeler',
+    name: 'two quarters make 3.50 mm',
+    given: { coin: 'quarter', count: '2' },
+    expected: { gapM: { printed: '3.50', unit: 'mm' } },
+    source: 'UsMintCoins',
+    standing: 'published',
+  },
+  {
     ...FORECAST,
     name: 'three readings, 0.61 mm left',
     given: {

@@ -12,6 +12,11 @@ export const wearSources = {
     standing: 'second hand',
     use: 'the factor of each half step of hardness; read in a copy. The mixture of the check is our own',
   },
+  UsMintCoins: {
+    citation: 'U.S. Mint, Coin Specifications (usmint.gov)',
+    standing: 'published',
+    use: 'thickness of the quarter, 1.75 mm; of cent, nickel and dime from memory',
+  },
   WearIncrementsModel: {
     citation:
       'Wear as a drifting Brownian motion with a normal-inverse-gamma prior: conjugate update derived for this program',

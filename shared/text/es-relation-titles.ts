@@ -76,6 +76,7 @@ export const ES_RELATION_TITLES: Readonly<Record<string, string>> = {
   'burning-line-distance': 'Distancia a una línea de gas que arde',
   'archard-wear': 'Desgaste de un par que desliza (Archard)',
   'equivalent-quartz': 'Cuarzo equivalente',
+  'coin-feeler': 'Holgura leída con monedas',
   'ring-gap-wear': 'Desgaste de un anillo abierto según su separación',
   'degradation-forecast': 'Uso que le queda a una pieza hasta su límite',
   'drift-to-limit': 'Cuándo una lectura que cambia llega a una raya',

@@ -3,6 +3,7 @@ export const ES_SOURCES: Readonly<Record<string, string>> = {
   CommonPractice: 'Práctica común del oficio; sin fuente publicada',
   OurJudgement: 'El criterio de quienes hacen Underlane',
   YourValue: 'Un dato que dio usted',
+  UsMintCoins: 'U.S. Mint, medidas de las monedas (usmint.gov)',
   ExactIdentity: 'Una identidad que sale de las definiciones, resuelta a mano',
   OneCallRules: 'Leyes estatales de aviso antes de excavar, y el propio boleto',
   VirginiaTrenchlessRule: '20 VAC 5-309-150, Código Administrativo de Virginia: excavación sin zanja',
