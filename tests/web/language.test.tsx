@@ -58,7 +58,7 @@ describe('Spanish', () => {
     expect(screen.getByRole('heading', { name: 'Liberación' })).toBeTruthy()
     expect(screen.queryByRole('heading', { name: 'Release' })).toBeNull()
     // The answers below the first screen come later; they come in Spanish.
-    expect(await screen.findByText('Supuestos')).toBeTruthy()
+    expect(await screen.findByText('Supuestos', {}, { timeout: 10_000 })).toBeTruthy()
     expect(document.documentElement.lang).toBe('es')
     expect(language.value).toBe('es')
     expect(wantedLanguage()).toBe('es')

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks'
+import { z } from 'zod'
 import {
   type AccountAnswer,
   accountAnswer,
@@ -15,6 +16,10 @@ import { ACCESS } from './access-words.ts'
 import { useFetchedList } from './fetched-list.ts'
 import { RoleField, RoleSelect } from './role-field.tsx'
 import { LineField } from './secret-field.tsx'
+
+/** Those the store knows as people, with or without an account. */
+const personList = z.object({ items: z.array(z.object({ id: z.guid(), name: z.string() })) })
+type Person = z.infer<typeof personList>['items'][number]
 
 type Given = { readonly name: string; readonly code: string; readonly until: string }
 
@@ -72,9 +77,26 @@ function stateOf({ isActive, hasPassword, hasSecondFactor }: AccountAnswer): str
 }
 
 type Doors = {
+  readonly persons: readonly Person[]
   readonly change: (account: AccountAnswer, to: Partial<AccountAnswer>) => void
   readonly renew: (account: AccountAnswer) => void
 }
+
+/** Which of the people on the crews an account is: what its crew has to do is its own. */
+const PersonSelect = ({ account, doors }: { readonly account: AccountAnswer; readonly doors: Doors }) => (
+  <select
+    aria-label={ACCESS.ofWhom(ACCESS.person, account.name)}
+    value={account.person ?? ''}
+    onChange={(event) => doors.change(account, { person: event.currentTarget.value || null })}
+  >
+    <option value="">{ACCESS.nobody}</option>
+    {doors.persons.map(({ id, name }) => (
+      <option key={id} value={id}>
+        {name}
+      </option>
+    ))}
+  </select>
+)
 
 const PersonActions = ({ account, doors }: { readonly account: AccountAnswer; readonly doors: Doors }) => (
   <div class="access-actions">
@@ -113,6 +135,7 @@ const rowOf = (account: AccountAnswer, isMe: boolean, doors: Doors) => ({
         onChange={(role) => doors.change(account, { role })}
       />
     ),
+    <PersonSelect key="person" account={account} doors={doors} />,
     stateOf(account),
     isMe ? '' : <PersonActions key="actions" account={account} doors={doors} />,
   ],
@@ -121,9 +144,11 @@ const rowOf = (account: AccountAnswer, isMe: boolean, doors: Doors) => ({
 /** Everybody who may come in: added, given another role, kept out, given a new code. */
 export function PeoplePanel({ me }: { readonly me: SignedIn }) {
   const { items, again } = useFetchedList('/api/accounts', accountList)
+  const persons = useFetchedList('/api/people?limit=500', personList)
   const [given, setGiven] = useState<Given | null>(null)
   const [said, setSaid] = useState<Said>(null)
   const doors: Doors = {
+    persons: persons.items,
     async change(account, to) {
       const { name, role, person, isActive } = { ...account, ...to }
       const ask = { body: { name, role, person, isActive }, version: account.version }
