@@ -42,6 +42,21 @@ export const practiceSources = {
     standing: 'published',
     use: 'access from 4 ft, protection from 5 ft, spoil 2 ft back, daily inspection by a competent person; read in copies',
   },
+  Cfr1926Fall: {
+    citation: '29 CFR 1926.501(b)(7) (fall protection at excavations)',
+    standing: 'published',
+    use: 'guard or cover at wells, pits and shafts 6 ft and deeper; seen in part',
+  },
+  OshaOverhead: {
+    citation: '29 CFR 1926.1408, table A; OSHA construction eTool (power lines overhead)',
+    standing: 'second hand',
+    use: '10 ft up to 50 kV read in the eTool; larger distances by voltage from memory',
+  },
+  MinnesotaSnow: {
+    citation: 'Minn. Stat. 216D.05 (marks in snow)',
+    standing: 'published',
+    use: 'black instead of white in snow; read in a copy',
+  },
   Cfr1926Air: {
     citation: '29 CFR 1926.302(b) and OSHA letter of 6 June 1983',
     standing: 'published',

@@ -9,13 +9,15 @@ export const EN_CAUTIONS = {
   'air-off-and-bled':
     'Air off and bled, proved at zero, before a hand touches the tool, a coupling or the oiler.',
   'hear-and-see':
-    'Ear and eye protection on while the tool runs. Take a meter reading at the operator’s ear; noise rules go by what it shows.',
+    'Ear and eye protection on while the tool runs. Take a meter reading at the operator’s ear; noise rules go by what it shows. OSHA allows 8 h a day at 90 dB(A), 4 h at 95 dB(A), 2 h at 100 dB(A), 1 h at 105 dB(A); NIOSH advises 8 h at 85 dB(A), half of it for every 3 dB(A) more.',
   'pit-can-bury':
     'A pit {floorM:depth} deep can bury a person. Slope, shore or shield it; the competent person looks at it today and after rain, before anyone goes in.',
   'gas-struck':
     'Gas hit, nicked or smelled: everyone out on foot, upwind. Leave it. Do not go back to switch anything on or off near the gas. No valves, no backfill, no pulling the tool. From {330 ft|100 m} or more call 911, then the gas owner. Warn the neighbors, with or without gas service. Follow the owner’s and the local rules.',
   'power-struck':
     'Power hit: treat tool, hose, pipe, pit water and compressor as live. Touch nothing, and do not step into or out of the pit. Keep the others well back, call 911 and the power owner, and wait until the owner says it is dead. A quiet cable is not a dead one.',
+  'line-overhead':
+    'Line overhead: excavator, boom and pipe stay {overheadM:depth} away, more if its owner says so. Ask the voltage; somebody watches while plant moves.',
   'stop-short-of-wall':
     'Stop the tool {stopShortM:tape} short of the wall and come through from inside. Never hammer on the wall or the footing.',
   'work-inside':

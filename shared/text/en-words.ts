@@ -243,6 +243,7 @@ export const EN_WORDS = {
     parallel: 'line alongside',
     'pit-4-ft': 'pit {4 ft|1.2 m} or deeper',
     'pit-5-ft': 'pit {5 ft|1.5 m} or deeper',
+    'pit-6-ft': 'pit {6 ft|1.8 m} or deeper',
     'pit-20-ft': 'pit over {20 ft|6.1 m}',
     paved: 'pit in pavement',
     road: 'road over the bore',
@@ -251,5 +252,8 @@ export const EN_WORDS = {
     'water-table': 'groundwater',
     wall: 'building at one end',
     'gas-pipe': 'gas pipe going in',
+    overhead: 'line overhead',
+    proved: 'line proved another way',
+    reverse: 'tool reversed home',
   },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, string>>>>

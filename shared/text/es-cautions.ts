@@ -11,13 +11,15 @@ export const ES_CAUTIONS = {
   'air-off-and-bled':
     'Aire cerrado y purgado, comprobado en cero, antes de poner la mano en el topo, un acople o la aceitera.',
   'hear-and-see':
-    'Protección de oídos y ojos mientras trabaja el topo. Mida el ruido en el oído del operador; las reglas van según esa lectura.',
+    'Protección de oídos y ojos mientras trabaja el topo. Mida el ruido en el oído del operador; las reglas van según esa lectura. OSHA permite 8 h al día a 90 dB(A), 4 h a 95 dB(A), 2 h a 100 dB(A), 1 h a 105 dB(A); NIOSH aconseja 8 h a 85 dB(A), la mitad por cada 3 dB(A) más.',
   'pit-can-bury':
     'Un pozo de {floorM:depth} de hondo puede enterrar a una persona. Talud, ademe o caja de protección; la persona competente lo revisa hoy y después de llover, antes de que alguien entre.',
   'gas-struck':
     'Gas golpeado, rozado o con olor: todos fuera a pie, hacia donde viene el viento. Déjelo así. No regrese a encender ni apagar nada cerca del gas. Ni válvulas, ni relleno, ni sacar el topo. Desde {330 ft|100 m} o más llame al 911 y luego al dueño del gas. Avise a los vecinos, tengan o no servicio de gas. Siga las reglas del dueño y del lugar.',
   'power-struck':
     'Cable golpeado: trate como energizados el topo, la manguera, la tubería, el agua del pozo y el compresor. No toque nada, ni entre ni salga del pozo. Aleje bien a los demás, llame al 911 y al dueño de la línea, y espere a que el dueño diga que está sin corriente. Un cable callado no es un cable muerto.',
+  'line-overhead':
+    'Línea aérea: excavadora, pluma y tubo quedan a {overheadM:depth}, más si el dueño lo dice. Pregunte el voltaje; alguien vigila mientras se mueve la máquina.',
   'stop-short-of-wall':
     'Pare el topo {stopShortM:tape} antes del muro y abra desde adentro. Nunca golpee el muro ni la cimentación.',
   'work-inside':

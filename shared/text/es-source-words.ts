@@ -9,6 +9,11 @@ export const ES_SOURCES: Readonly<Record<string, string>> = {
   VirginiaTrenchlessRule: '20 VAC 5-309-150, Código Administrativo de Virginia: excavación sin zanja',
   CgaBestPractices: 'Common Ground Alliance, Best Practices 2-13 y 4-19 (excavación sin zanja)',
   Cfr1926P: '29 CFR 1926.650–.652 y apéndices A y B (excavaciones)',
+  Cfr1926Fall: '29 CFR 1926.501(b)(7) (protección contra caídas en excavaciones)',
+  OshaOverhead: '29 CFR 1926.1408, tabla A; guía electrónica de construcción de OSHA (líneas aéreas)',
+  MinnesotaSnow: 'Minn. Stat. 216D.05 (marcas en nieve)',
+  OneCallTable:
+    'Leyes, reglas y páginas de centros de notificación de 35 estados de EE. UU., Reino Unido, Ontario y Australia, nombradas renglón por renglón',
   Cfr1926Air: '29 CFR 1926.302(b) y carta de OSHA del 6 de junio de 1983',
   MineAirRule: '30 CFR 77.412 (sistemas de aire comprimido)',
   Cfr1926Noise: '29 CFR 1926.52, tabla D-2; NIOSH 98-126 (ruido)',

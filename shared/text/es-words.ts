@@ -256,6 +256,7 @@ export const ES_WORDS = {
     parallel: 'línea al costado',
     'pit-4-ft': 'pozo de {4 ft|1.2 m} o más',
     'pit-5-ft': 'pozo de {5 ft|1.5 m} o más',
+    'pit-6-ft': 'pozo de {6 ft|1.8 m} o más',
     'pit-20-ft': 'pozo de más de {20 ft|6.1 m}',
     paved: 'pozo en pavimento',
     road: 'calle sobre la perforación',
@@ -264,5 +265,8 @@ export const ES_WORDS = {
     'water-table': 'agua subterránea',
     wall: 'edificio en un extremo',
     'gas-pipe': 'la tubería es de gas',
+    overhead: 'línea aérea',
+    proved: 'línea comprobada de otra manera',
+    reverse: 'topo de regreso en reversa',
   },
 } as const satisfies SameWords

@@ -11,7 +11,7 @@ const SYSTEMS = ['us', 'si'] as const
 /** 'copper-b88 1', 'pe-iso 32', 'coverM', 'SDR11', 'pe3608': names of ours that are no words. */
 const RAW = /\b[a-z]+-[a-z0-9]+ \d|\b[a-z]+[A-Z]\w*|\bS?DR\d|\bSCH\d|\bpe\d{4}\b|undefined|\bNaN\b/
 /** Units that look like one. */
-const UNIT = /\b(?:kN|kPa|kJ|mL|kW)\b/g
+const UNIT = /\b(?:kN|kPa|kJ|mL|kW|dB)\b/g
 
 describe('the text of a plan', () => {
   for (const name of DEMO_NAMES) {

@@ -23,6 +23,7 @@ export const SAMPLE: TextValues = {
   unloadedGaugePa: 860_000,
   probability: 0.42,
   floorM: 1.8,
+  overheadM: 6.096,
   stopShortM: 0.381,
   temperatureK: 275,
   demandM3PerS: 0.05,

@@ -46,7 +46,7 @@ const placeholders = (template: string) =>
 
 /** What may stand after a number: its unit, or what is counted. */
 const UNIT =
-  /^(?:\s?(?:ft|in|m|mm|cm|m³|ft³|in³|gal|L|lb|lbf|kg|N|kN|J|kJ|psi|bar|cfm|m³\/min|°F|°C|K|min|h|s|%|°|MB|bore diameters|diámetros|times|veces|or more|o más|characters|caracteres|per|por)(?![a-z])|°)/
+  /^(?:\s?(?:ft|in|m|mm|cm|m³|ft³|in³|gal|L|lb|lbf|kg|N|kN|J|kJ|psi|bar|cfm|m³\/min|°F|°C|K|min|h|s|%|°|MB|dB\(A\)|bore diameters|diámetros|times|veces|or more|o más|characters|caracteres|per|por)(?![a-z])|°)/
 /** Numbers that are names or shares. */
 const NAMED =
   /(?:line|línea|bore|perforación|needs|named|hacen falta|van|call|llame al|lleva el|carries|ground|tramo|shot|tiro|pipe|tubo|1 in|1 de cada|“|«|and|de|decir|JSON:|Did you mean|at the|entre|between|\d,)\s?$/i

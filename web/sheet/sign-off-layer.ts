@@ -12,11 +12,16 @@ const OF_A_DAY: readonly string[] = [
   'oil-and-tilt-test',
   'antifreeze-oil',
   'noise-at-the-ear',
+  'hose-tape-zero',
 ]
 const OF_A_SITE: readonly string[] = [
   'ticket-on-sheet',
   'owners-answered',
   'non-members-asked',
+  'trenchless-said',
+  'gas-engines-asked',
+  'plant-off-overhead',
+  'marks-in-snow',
   'route-walked',
   'private-lines-asked',
   'photos-of-marks',

@@ -36,6 +36,24 @@ const ICING_FROM_K = 280.37
 /** 110 psi: a big machine on a small tool rides up to its unloading pressure. */
 const HIGH_GAUGE_PA = 758_423
 
+/** Up to so many kilovolts, in feet: table A of the rule. */
+const AWAY_FT = [
+  [50, 10],
+  [200, 15],
+  [350, 20],
+  [500, 25],
+  [750, 35],
+] as const
+const MOST_AWAY_FT = 45
+const FOOT_M = 0.3048
+/** A voltage nobody knows is taken for a large one of common lines. */
+const UNKNOWN_KV = 350
+
+function awayFromM(kilovolts: number | null): number {
+  const kv = kilovolts ?? UNKNOWN_KV
+  return (AWAY_FT.find(([upToKv]) => kv <= upToKv)?.[1] ?? MOST_AWAY_FT) * FOOT_M
+}
+
 function aboutPeople({ input, pits, stopShortM }: CautionFacts): Caution[] {
   const found = [
     caution('danger', 'plan-does-not-permit', 'OneCallRules'),
@@ -53,6 +71,8 @@ function aboutPeople({ input, pits, stopShortM }: CautionFacts): Caution[] {
   if ((input.utilities ?? []).some((u) => u.kind === 'electric' || u.kind === 'lighting')) {
     found.push(caution('danger', 'power-struck', 'CommonPractice'))
   }
+  const overheadM = Math.max(0, ...input.overhead.map(({ kilovolts }) => awayFromM(kilovolts)))
+  if (overheadM > 0) found.push(caution('danger', 'line-overhead', 'OshaOverhead', { overheadM }))
   if (stopShortM !== null)
     found.push(caution('danger', 'stop-short-of-wall', 'CommonPractice', { stopShortM }))
   if ([input.ends.launch, input.ends.reception].some((end) => end.kind === 'inside')) {

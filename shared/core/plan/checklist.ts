@@ -17,6 +17,7 @@ const GAS: readonly UtilityKind[] = ['gas', 'propane', 'oil']
 const HALF_INCH_M = 0.0127
 /** Damp air ices from about here; 45 °F. */
 const ICING_FROM_K = 280.37
+const SIX_FEET_M = 1.8288
 const TWENTY_FEET_M = 6.096
 
 type Item = readonly [
@@ -33,6 +34,8 @@ const crosses =
 const deepest = (facts: ChecklistFacts): number => Math.max(0, ...facts.pits.map((pit) => pit.floorDepthM))
 const overRoad = ({ input }: ChecklistFacts): boolean => input.over.some((r) => r.kind === 'road')
 const isWet = ({ input }: ChecklistFacts): boolean => input.ground.some((g) => g.waterTableM !== null)
+const isCold = ({ input }: ChecklistFacts): boolean =>
+  (input.air.temperatureK ?? Number.POSITIVE_INFINITY) <= ICING_FROM_K
 const always = (): boolean => true
 
 /** What must be looked at before the air is opened, in the order a crew meets it. */
@@ -41,6 +44,7 @@ const ITEMS: readonly Item[] = [
   ['owners-answered', 'always', 'VirginiaTrenchlessRule', always],
   ['white-line-whole-path', 'always', 'CgaBestPractices', always],
   ['non-members-asked', 'always', 'CommonPractice', always],
+  ['trenchless-said', 'always', 'OneCallTable', always],
   ['route-walked', 'always', 'CommonPractice', always],
   ['private-lines-asked', 'private', 'CommonPractice', always],
   [
@@ -66,13 +70,21 @@ const ITEMS: readonly Item[] = [
   ['competent-person-today', 'always', 'Cfr1926P', always],
   ['gas-hand-exposed', 'gas', 'NewYork753', crosses(GAS)],
   ['gas-compressor-upwind', 'gas', 'CommonPractice', crosses(GAS)],
+  ['gas-engines-asked', 'gas', 'CommonPractice', crosses(GAS)],
   ['gas-separation', 'gas', 'Cfr192', crosses(GAS)],
   ['power-owner-asked', 'power', 'CommonPractice', crosses(LIVE)],
   ['power-crew-briefed', 'power', 'CommonPractice', crosses(LIVE)],
+  ['plant-off-overhead', 'overhead', 'OshaOverhead', ({ input }) => input.overhead.length > 0],
   ['fibre-hand-exposed', 'telecom', 'CommonPractice', crosses(['telecom'])],
   ['sewer-and-laterals-found', 'sewer', 'CrossBorePractices', crosses(WET)],
   ['water-sewer-apart', 'sewer', 'TenStatesStandards', crosses(WET)],
   ['cross-bore-looked-at', 'sewer', 'CrossBorePractices', always],
+  [
+    'sewer-proved-another-way',
+    'proved',
+    'CommonPractice',
+    ({ input }) => (input.utilities ?? []).some((u) => u.evidence === 'proved'),
+  ],
   [
     'parallel-exposed',
     'parallel',
@@ -80,7 +92,9 @@ const ITEMS: readonly Item[] = [
     ({ input }) => (input.utilities ?? []).some((u) => u.offsetM !== null),
   ],
   ['ladder', 'pit-4-ft', 'Cfr1926P', (facts) => facts.pits.some((pit) => pit.needsLadder)],
+  ['air-tested', 'pit-4-ft', 'Cfr1926P', (facts) => facts.pits.some((pit) => pit.needsLadder)],
   ['slope-shore-shield', 'pit-5-ft', 'Cfr1926P', (facts) => facts.pits.some((pit) => pit.needsProtection)],
+  ['pit-edge-guarded', 'pit-6-ft', 'Cfr1926Fall', (facts) => deepest(facts) >= SIX_FEET_M],
   ['pit-engineer', 'pit-20-ft', 'Cfr1926P', (facts) => deepest(facts) > TWENTY_FEET_M],
   [
     'paved-pits-boxed',
@@ -98,14 +112,13 @@ const ITEMS: readonly Item[] = [
     ({ input }) => allHoses(input.air).some((hose) => hose.boreM > HALF_INCH_M),
   ],
   ['whip-restraints', 'always', 'Cfr1926Air', always],
+  ['hose-tape-zero', 'always', 'CommonPractice', always],
   ['bleed-before-opening', 'always', 'MineAirRule', always],
   ['oil-and-tilt-test', 'always', 'CommonPractice', always],
-  [
-    'antifreeze-oil',
-    'cold',
-    'CommonPractice',
-    ({ input }) => (input.air.temperatureK ?? Number.POSITIVE_INFINITY) <= ICING_FROM_K,
-  ],
+  ['reverse-proved', 'reverse', 'CommonPractice', ({ input }) => input.pull === 'reverse'],
+  ['antifreeze-oil', 'cold', 'CommonPractice', isCold],
+  ['marks-in-snow', 'cold', 'MinnesotaSnow', isCold],
+  ['frost-not-shoring', 'cold', 'CommonPractice', isCold],
   ['seepage-type-c', 'water-table', 'Cfr1926P', isWet],
   ['silica-when-cutting', 'paved', 'Cfr1926Silica', (facts) => facts.pits.some((pit) => pit.shored)],
   ['noise-at-the-ear', 'always', 'Cfr1926Noise', always],
