@@ -7,6 +7,7 @@ import { createSecureContext } from 'node:tls'
 import { serve as listen, type ServerType } from '@hono/node-server'
 import type { ServerConfig } from '../config.ts'
 import { openDatabase, openStore } from '../store/open-store.ts'
+import { powerCutWarning } from '../store/power-cut.ts'
 import { seedDemo } from '../store/seed-demo.ts'
 import { StoreError } from '../store/store-error.ts'
 import { storeSentence } from '../store/store-sentence.ts'
@@ -123,6 +124,8 @@ export async function startServer(
   const store = await openStore(config.dataFolder, config.databaseUrl)
   const planner = plannerOf(import.meta.url)
   try {
+    const warning = await powerCutWarning(config)
+    if (warning !== null) log(warning)
     if (config.demo) await seedDemo(store, config.demoFolder, new Date())
     const publicName = access.publicOrigin === null ? null : new URL(access.publicOrigin).hostname
     const cookies = access.isInsecure ? 'plain' : 'secure'

@@ -7,6 +7,7 @@ import { setTimeout as sleep } from 'node:timers/promises'
 import { sql } from 'kysely'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type OpenStore, openDatabase, type StorePlace, storesOf } from '../../src/store/open-store.ts'
+import { powerCutWarning } from '../../src/store/power-cut.ts'
 import { DATABASES, openAt, type Places, runRaw } from '../support/store-places.ts'
 import { writerProgram } from '../support/writer-program.ts'
 
@@ -102,6 +103,16 @@ describe.each(DATABASES.filter(([name]) => name === 'PostgreSQL'))('on %s', (_na
       expect((await settingsOf(name).execute(database.queries)).rows[0]?.value).toBe('on')
     }
     await database.queries.destroy()
+  })
+
+  test('a server that itself does not wait for its disk is named at the start', async () => {
+    expect(await powerCutWarning(place)).toBeNull()
+    await runRaw(place, 'alter system set fsync = off', 'select pg_reload_conf()')
+    await sleep(300)
+    expect(await powerCutWarning(place)).toMatch(/runs with fsync off: a power cut can take/)
+    await runRaw(place, 'alter system reset fsync', 'select pg_reload_conf()')
+    await sleep(300)
+    expect(await powerCutWarning(place)).toBeNull()
   })
 
   test('acknowledged changes, one after the other, have waited for as many syncs of its log', async () => {
