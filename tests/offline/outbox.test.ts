@@ -47,6 +47,14 @@ describe('taking a change in', () => {
     expect(keys(holding(remove('1'), remove('2')))).toEqual(['2'])
   })
 
+  test('a change does not stand for somebody else’s', () => {
+    const both = holding(put('1', { by: 'lee' }), put('2', { by: 'eve' }), put('3', { by: 'eve' }))
+    expect(both.map(({ key, by }) => [key, by])).toEqual([
+      ['1', 'lee'],
+      ['3', 'eve'],
+    ])
+  })
+
   test('the same key twice is one change', () => {
     expect(keys(holding(put('1'), put('1')))).toEqual(['1'])
   })
@@ -58,6 +66,29 @@ describe('taking a change in', () => {
   test('what waited for a person is answered by a new change, made from what the person saw', () => {
     const stuck = holding(put('1')).map((each) => ({ ...each, state: 'conflict' as const }))
     expect(queued(stuck, put('2', { baseVersion: 7 }), 0)).toMatchObject([{ key: '2', baseVersion: 7 }])
+  })
+})
+
+describe('one browser, two people', () => {
+  test('a change goes under the name of whoever made it, and nothing of the same crossing goes past it', async () => {
+    const box = memory(
+      holding(
+        put('1', { by: 'lee' }),
+        put('2', { by: 'eve' }),
+        put('3', { id: 'b', by: 'eve' }),
+        put('4', { id: 'c' }),
+      ),
+    )
+    const went: string[] = []
+    const send: Send = async ({ key }) => {
+      went.push(key)
+      return { state: 'done', version: 9 }
+    }
+    await sendAll(box.change, send, ({ by }) => by === undefined || by === 'eve')
+    expect(went).toEqual(['3', '4'])
+    await sendAll(box.change, send, ({ by }) => by === 'lee')
+    expect(went).toEqual(['3', '4', '1'])
+    expect(keys(box.held())).toEqual(['2'])
   })
 })
 

@@ -6,6 +6,7 @@ export const EN_ACCESS = {
   signOut: 'Sign out',
   mine: 'My access',
   signedOut: 'You are signed out. What you save waits in this browser until you sign in.',
+  waitsFor: (login: string) => `What ${login} saved here goes when ${login} signs in.`,
   signedOutKept: 'You are signed out: only what this browser has kept is shown, and it may be older.',
   offlineWorks: 'Planning works without signing in; saving and what is kept need it.',
   needsNone: 'Nobody signs in here: the server answers only this machine.',

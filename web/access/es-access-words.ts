@@ -5,6 +5,7 @@ export const ES_ACCESS: typeof EN_ACCESS = {
   signOut: 'Salir',
   mine: 'Mi acceso',
   signedOut: 'Usted no ha entrado. Lo que guarde espera en este navegador hasta que entre.',
+  waitsFor: (login) => `Lo que ${login} guardó aquí se envía cuando ${login} entre.`,
   signedOutKept: 'Usted no ha entrado: solo se muestra lo que guardó este navegador, y puede ser más viejo.',
   offlineWorks: 'Se puede planificar sin entrar; para guardar y para ver lo guardado hay que entrar.',
   needsNone: 'Aquí nadie tiene que entrar: el servidor responde solo a esta máquina.',

@@ -8,7 +8,7 @@ import { FactorPanel } from './factor-panel.tsx'
 import { LinksPanel } from './links-panel.tsx'
 import { PasswordPanel } from './password-panel.tsx'
 import { PeoplePanel } from './people-panel.tsx'
-import { session } from './session-state.ts'
+import { noteLeft, session } from './session-state.ts'
 import { TokensPanel } from './tokens-panel.tsx'
 
 function SignedOut() {
@@ -35,7 +35,9 @@ export function MyAccessPage() {
   if (me === null) return <SignedOut />
   const signOut = async () => {
     const answer = await changeSession('DELETE', '/api/session')
-    if (answer.state === 'done') route('/sign-in')
+    if (answer.state !== 'done') return
+    noteLeft()
+    route('/sign-in')
   }
   return (
     <main class="access-page">

@@ -1,5 +1,9 @@
 import { type ReadonlySignal, signal } from '@preact/signals'
 import type { SessionAnswer, SignedIn } from '../../shared/contracts/access.ts'
+import { recall, remember } from '../state/browser-memory.ts'
+
+/** Who works in this browser, for the time without a network and after a session has ended by itself. */
+const KEY = 'underlane-works-as'
 
 const known = signal<SessionAnswer | null>(null)
 const lost = signal(false)
@@ -13,7 +17,18 @@ export const isSignedOut: ReadonlySignal<boolean> = lost
 export function noteSession(answer: SessionAnswer): void {
   known.value = answer
   lost.value = answer.accounts && answer.signedIn === null
+  if (answer.signedIn !== null) remember(KEY, answer.signedIn.login)
 }
+
+/** They have gone, and said so: what is done here from now on is nobody's in particular. */
+export const noteLeft = (): void => void remember(KEY, '')
+
+/** Whose work it is; null for nobody who is known. */
+export const worksAs = (): string | null => recall(KEY) || null
+
+/** Does a change made by somebody go out under who is signed in now? Where nobody signs in, everything does. */
+export const goesNow = (by: string | null): boolean =>
+  by === null || known.value?.accounts === false || by === worksAs()
 
 /** A request was turned away for want of a session: it has ended meanwhile. */
 export function noteSignedOut(): void {

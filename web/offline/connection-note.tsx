@@ -1,7 +1,7 @@
 import { ACCESS } from '../access/access-words.ts'
-import { isSignedOut } from '../access/session-state.ts'
+import { goesNow, isSignedOut, session } from '../access/session-state.ts'
 import { connection } from './connection.ts'
-import { keepingTrouble, outboxCount, stuckChanges } from './kept-crossings.ts'
+import { keepingTrouble, outboxCount, stuckChanges, waitingFor } from './kept-crossings.ts'
 import { OFFLINE } from './offline-words.ts'
 import { isGoingOver, isPageKept, newVersion, useNewVersion } from './page-version.ts'
 
@@ -14,6 +14,10 @@ function Shape({ kind }: { readonly kind: 'broken' | 'up' }) {
   )
 }
 
+/** Those whose changes wait here for them to sign in again. */
+const othersWaiting = (): readonly string[] =>
+  session.value === null ? [] : waitingFor.value.filter((login) => !goesNow(login))
+
 /** What is not sent or not kept, each as a sentence; nothing when all is well. */
 function sentences(): readonly string[] {
   const isOffline = connection.value === 'offline'
@@ -25,6 +29,7 @@ function sentences(): readonly string[] {
     ...(isOffline && !isPageKept.value ? [OFFLINE.notKept] : []),
     ...(isSignedOut.value && unsent > 0 ? [ACCESS.signedOut] : []),
     ...(unsent > 0 ? [OFFLINE.outbox(unsent)] : []),
+    ...othersWaiting().map((login) => ACCESS.waitsFor(login)),
     ...(stuck > 0 ? [OFFLINE.stuck(stuck)] : []),
     ...(trouble === null ? [] : [OFFLINE.trouble[trouble]]),
   ]

@@ -1,6 +1,15 @@
 import { type ReadonlySignal, signal } from '@preact/signals'
 import { type BrowserStore, type CrossingCopy, openBrowserStore } from './browser-store.ts'
-import { type Change, type Outbox, type QueuedChange, queued, type Send, sendAll } from './outbox.ts'
+import {
+  type Change,
+  type MayGo,
+  type Outbox,
+  ofAnybody,
+  type QueuedChange,
+  queued,
+  type Send,
+  sendAll,
+} from './outbox.ts'
 
 export type CrossingToKeep = Omit<CrossingCopy, 'keptAtMs'>
 
@@ -10,6 +19,8 @@ export type KeepingTrouble = 'refused' | 'no-room'
 export type KeptCrossings = {
   /** How many changes the server has not got. */
   readonly outboxCount: ReadonlySignal<number>
+  /** Whose changes the server has not got, by the name they signed in with. */
+  readonly waitingFor: ReadonlySignal<readonly string[]>
   /** Changes the server did not take, which wait for a person. */
   readonly stuckChanges: ReadonlySignal<readonly QueuedChange[]>
   readonly keepingTrouble: ReadonlySignal<KeepingTrouble | null>
@@ -27,7 +38,7 @@ export type KeptCrossings = {
   /** Gives a change up, unsent. */
   dropChange(key: string): Promise<boolean>
   /** Sends what waits, in order; gives what is left. One at a time, over all tabs; a second call while one runs sends nothing. */
-  flushOutbox(send: Send): Promise<Outbox>
+  flushOutbox(send: Send, mayGo?: MayGo): Promise<Outbox>
   /** Reads again what other tabs may have changed, and the time. */
   refresh(): Promise<void>
 }
@@ -46,6 +57,7 @@ function createShown(now: () => number) {
   const outbox = signal<Outbox>([])
   const outboxCount = signal(0)
   const stuckChanges = signal<readonly QueuedChange[]>([])
+  const waitingFor = signal<readonly string[]>([])
   const keepingTrouble = signal<KeepingTrouble | null>(null)
   const keptAtMs = signal<ReadonlyMap<string, number>>(new Map())
   const nowMs = signal(now())
@@ -53,12 +65,14 @@ function createShown(now: () => number) {
     outbox,
     outboxCount,
     stuckChanges,
+    waitingFor,
     keepingTrouble,
     keptAtMs,
     nowMs,
     showOutbox(found: Outbox) {
       outbox.value = found
       outboxCount.value = found.length
+      waitingFor.value = [...new Set(found.flatMap(({ by }) => (by ? [by] : [])))].sort()
       stuckChanges.value = found.filter(({ state }) => state === 'conflict' || state === 'refused')
     },
     showAges(copies: readonly CrossingCopy[]) {
@@ -133,6 +147,7 @@ export function createKeptCrossings(store: BrowserStore, { now, alone }: Surroun
   return {
     outboxCount: shown.outboxCount,
     stuckChanges: shown.stuckChanges,
+    waitingFor: shown.waitingFor,
     keepingTrouble,
     ...copiesOf(store, shown, now),
     queueChange: (asked) =>
@@ -146,8 +161,8 @@ export function createKeptCrossings(store: BrowserStore, { now, alone }: Surroun
         await change((found) => found.filter((each) => each.key !== key))
         return true
       }, false),
-    flushOutbox: async (send) =>
-      (await attempt(() => alone(() => sendAll(change, send)), null)) ?? outbox.value,
+    flushOutbox: async (send, mayGo = ofAnybody) =>
+      (await attempt(() => alone(() => sendAll(change, send, mayGo)), null)) ?? outbox.value,
     refresh: async () => {
       shown.nowMs.value = now()
       await attempt(() => change((found) => found), [])
@@ -177,6 +192,7 @@ const kept = createKeptCrossings(openBrowserStore(), { now: () => Date.now(), al
 export const {
   outboxCount,
   stuckChanges,
+  waitingFor,
   keepingTrouble,
   ageOf,
   keepCrossing,

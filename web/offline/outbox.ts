@@ -12,6 +12,8 @@ export type Change = {
   readonly key: string
   /** True when it has been sent and no answer came: the server may hold it already. */
   readonly wasSent: boolean
+  /** Whoever was signed in; null or absent: nobody who is known. */
+  readonly by?: string | null
 }
 
 /** waiting: never sent. sent: may have arrived. conflict and refused wait for a person. */
@@ -33,6 +35,13 @@ export type Send = (change: QueuedChange) => Promise<Sent>
 
 const isStuck = ({ state }: QueuedChange): boolean => state === 'conflict' || state === 'refused'
 
+const madeBy = ({ by }: { readonly by?: string | null }): string | null => by ?? null
+
+/** May it go now, by whoever is signed in? A change goes under the name of whoever made it, or waits for them. */
+export type MayGo = (change: QueuedChange) => boolean
+
+export const ofAnybody: MayGo = () => true
+
 /**
  * Takes one more change in. A later change of the same crossing stands for an earlier one that never left; one that may
  * have arrived stays, since only its own key tells the server that both are the same. Those that wait for a person are
@@ -45,18 +54,19 @@ export function queued(outbox: Outbox, change: Change, nowMs: number): Outbox {
   const entry: QueuedChange = { ...asked, state: wasSent ? 'sent' : 'waiting', queuedAtMs: nowMs }
   const last = others.findLast(({ id }) => id === change.id)
   // A deletion stands behind a change that waits, not for it: taken back, the change is still there.
-  if (last === undefined || last.state !== 'waiting' || last.kind !== change.kind) return [...others, entry]
+  const isMeant = last?.state === 'waiting' && last.kind === change.kind && madeBy(last) === madeBy(change)
+  if (!isMeant) return [...others, entry]
   return others.map((each) => (each === last ? { ...entry, baseVersion: last.baseVersion } : each))
 }
 
 const without = (outbox: Outbox, key: string): Outbox => outbox.filter((each) => each.key !== key)
 
 /** The oldest change that can go: nothing goes past an earlier change of its crossing that waits for a person. */
-export function nextToSend(outbox: Outbox): QueuedChange | null {
+export function nextToSend(outbox: Outbox, mayGo: MayGo = ofAnybody): QueuedChange | null {
   const held = new Set<string>()
   for (const each of outbox) {
     if (held.has(each.id)) continue
-    if (!isStuck(each)) return each
+    if (!isStuck(each) && mayGo(each)) return each
     held.add(each.id)
   }
   return null
@@ -80,10 +90,14 @@ export type ChangeOutbox = (change: (outbox: Outbox) => Outbox) => Promise<Outbo
  * Sends in order until all are gone, the server cannot be reached, or only what waits for a person is left. A change is
  * marked before it is sent and leaves only when the server has said that it holds it.
  */
-export async function sendAll(changeOutbox: ChangeOutbox, send: Send): Promise<Outbox> {
+export async function sendAll(
+  changeOutbox: ChangeOutbox,
+  send: Send,
+  mayGo: MayGo = ofAnybody,
+): Promise<Outbox> {
   let outbox = await changeOutbox((now) => now)
   for (;;) {
-    const next = nextToSend(outbox)
+    const next = nextToSend(outbox, mayGo)
     if (next === null) return outbox
     const { key } = next
     outbox = await changeOutbox((now) => inState(now, key, 'sent'))

@@ -1,3 +1,4 @@
+import { goesNow, worksAs } from '../access/session-state.ts'
 import { flushOutbox, forgetCrossing, keepCrossing, queueChange } from '../offline/kept-crossings.ts'
 import type { Outbox, QueuedChange, Send } from '../offline/outbox.ts'
 import { type Change, deleteCrossing, type Sent, sendCrossing } from './crossing-requests.ts'
@@ -37,7 +38,7 @@ const sendQueued: Send = async (change) => {
   return { state: sent.state === 'refused' ? 'refused' : 'conflict' }
 }
 
-export const flush = (): Promise<Outbox> => flushOutbox(sendQueued)
+export const flush = (): Promise<Outbox> => flushOutbox(sendQueued, ({ by }) => goesNow(by ?? null))
 
 /** Whether changes of this crossing are left waiting after all that could go has gone. */
 export const flushFor = async (id: string): Promise<boolean> =>
@@ -56,6 +57,7 @@ async function queue({ id, document, from, requestKey }: Change, wasSent: boolea
     document,
     key: requestKey,
     wasSent,
+    by: worksAs(),
   })
   if (isKept) await keepCrossing({ id, version: from, demo: false, document })
   return { state: 'waiting', isKept }
@@ -86,6 +88,7 @@ export async function removeOrQueue({ id, version, requestKey }: ToRemove): Prom
       document: null,
       key: requestKey,
       wasSent,
+      by: worksAs(),
     }),
   })
   if (version === null || isBehindOthers || !navigator.onLine) return wait(false)
