@@ -62,7 +62,7 @@ const hose = (bare: BareNumbers) =>
   })
 
 /** The keys of an oiler or separator, in a crossing and on the shelf. */
-export const componentKeys = (bare: BareNumbers) => ({
+const componentKeys = (bare: BareNumbers) => ({
   conductance: orNull(quantity('conductance', bare, { min: 1e-10, max: 1e-4 })),
   criticalRatio: orNull(z.number().min(0).max(0.9)),
   loss: orNull(quantity('pressureDifference', bare, { min: 10, max: 5e5 })),

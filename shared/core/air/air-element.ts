@@ -3,7 +3,7 @@ import { COUPLING_LOSS_COEFFICIENT, HOSE_ROUGHNESS_M, hoseOutlet } from './hose-
 import type { Outlet } from './isothermal-outlet.ts'
 
 /** A hose has two ends. */
-export const COUPLINGS_PER_HOSE = 2
+const COUPLINGS_PER_HOSE = 2
 
 export type HoseInLine = {
   readonly boreM: number
@@ -23,7 +23,7 @@ export type HoseInLine = {
 export type HoseElement = HoseInLine & { readonly kind: 'hose' | 'whip' }
 export type ComponentElement = Component & { readonly kind: 'separator' | 'lubricator' }
 /** K velocity heads on its own bore. */
-export type ValveElement = { readonly kind: 'valve'; readonly boreM: number; readonly coefficient: number }
+type ValveElement = { readonly kind: 'valve'; readonly boreM: number; readonly coefficient: number }
 /** Lets no more through than what it is set to; what it loses wide open is left to a valve or a component beside it. */
 export type RegulatorElement = { readonly kind: 'regulator'; readonly setAbsPa: number }
 
@@ -40,7 +40,7 @@ type Through = {
 }
 
 /** Pressure behind one element, or that it chokes. */
-export function elementOutlet(element: AirElement, flow: Through): Outlet {
+function elementOutlet(element: AirElement, flow: Through): Outlet {
   switch (element.kind) {
     case 'separator':
     case 'lubricator':

@@ -1,7 +1,7 @@
 import { relation } from '../relation.ts'
 
 /** Gas constant of water vapour, J/(kg K). */
-export const VAPOUR_CONSTANT_J_PER_KG_K = 461.5
+const VAPOUR_CONSTANT_J_PER_KG_K = 461.5
 const ICE_POINT_K = 273.15
 /** Hyland and Wexler's coefficients of ln p over liquid water, as ASHRAE Fundamentals prints them for SI (p in Pa, T in K). */
 const OVER_WATER = [-5.8002206e3, 1.3914993, -4.8640239e-2, 4.1764768e-5, -1.4452093e-8, 6.5459673] as const

@@ -2,7 +2,7 @@ import type { AirFlag, ToolState } from './air-part.ts'
 
 /** Tool pressure flags, gauge: red under 70 psi, amber under 85, high over 110. Common practice. */
 export const RED_BELOW_PA = 482_633
-export const AMBER_BELOW_PA = 586_054
+const AMBER_BELOW_PA = 586_054
 export const HIGH_ABOVE_PA = 758_423
 
 export function flagOf(toolGaugePa: number): AirFlag {
