@@ -1,4 +1,6 @@
 import { createHash } from 'node:crypto'
+// Lines between positions can be planned here from the start.
+import '../shared/core/line/geodesic.ts'
 import { canonicalJson } from '../shared/contracts/canonical-json.ts'
 import { parseCrossing } from '../shared/contracts/crossing.ts'
 import { ENGINE_VERSION, TABLES_VERSION } from '../shared/core/engine-version.ts'

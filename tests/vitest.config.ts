@@ -5,7 +5,7 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     env: { TZ: 'UTC', LANG: 'C' },
-    setupFiles: ['tests/support/one-seed.ts'],
+    setupFiles: ['tests/support/one-seed.ts', 'tests/support/geodesic-known.ts'],
     testTimeout: 20_000,
     retry: 0,
   },

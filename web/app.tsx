@@ -2,11 +2,11 @@ import { LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso'
 import { ENGINE_VERSION } from '../shared/core/engine-version.ts'
 import { AccountLink } from './access/account-link.tsx'
 import { CrossingPage } from './crossings/crossing-page.tsx'
-import { ConnectionNote } from './offline/connection-note.tsx'
+import { LateConnectionNote } from './offline/late-connection-note.tsx'
 import { LateDraftBar } from './saved/late-draft-bar.tsx'
 import { ReaderChoices } from './settings/reader-choices.tsx'
 import type { CrossingModel } from './state/crossing-model.ts'
-import { SHELL } from './words/workings-words.ts'
+import { SHELL } from './words/shell-words.ts'
 
 const WorkingsPage = lazy(() => import('./workings/workings-page.tsx').then((page) => page.WorkingsPage))
 const SavedPage = lazy(() => import('./saved/saved-page.tsx').then((page) => page.SavedPage))
@@ -92,7 +92,7 @@ export function App({ model }: { readonly model: CrossingModel }) {
           <Route default component={NotFound} />
         </Router>
       </div>
-      <ConnectionNote />
+      <LateConnectionNote />
       <footer class="shell-footer">
         <p>{SHELL.caution}</p>
         <p class="fine">

@@ -9,7 +9,6 @@ import './offline/offline.css'
 import { render } from 'preact'
 import { App } from './app.tsx'
 import { FIRST_PRESET } from './crossings/presets.ts'
-import { startOffline } from './offline/start-offline.ts'
 import { beginLanguage } from './settings/choose-language.ts'
 import { createCrossingModel } from './state/crossing-model.ts'
 import { keepDraft, recalledDraft } from './state/draft.ts'
@@ -20,7 +19,8 @@ const root = document.getElementById('app')
 if (root) {
   const model = createCrossingModel(recalledDraft() ?? FIRST_PRESET)
   keepDraft(model)
-  startOffline()
+  // Neither is seen at first: what is kept here and what waits to be sent follow once the page stands.
+  import('./offline/start-offline.ts').then(({ startOffline }) => startOffline())
   import('./saved/flush-when-online.ts').then(({ flushWhenOnline }) => flushWhenOnline())
   import('./access/access-requests.ts').then(({ askSession }) => askSession())
   followTheme()

@@ -1,5 +1,5 @@
-import { EN_FORMULA_WORDS } from './en-formula-words.ts'
 import { EN_LINE_WORDS } from './en-line-words.ts'
+import { EN_PIPE_WORDS } from './en-pipe-words.ts'
 
 /** Names of the plan's own codes, in the words of a crew in the United States. Lower case: they stand inside sentences. */
 export const EN_WORDS = {
@@ -29,7 +29,7 @@ export const EN_WORDS = {
     'no-sane-method':
       'the hole will not stay open, and the pipe cannot be towed in behind the tool with this hose',
   },
-  ...EN_FORMULA_WORDS,
+  ...EN_PIPE_WORDS,
   priceLine: {
     mobilisation: 'getting there and back',
     pits: 'pits',

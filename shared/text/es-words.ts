@@ -1,6 +1,6 @@
 import type { EN_WORDS } from './en-words.ts'
-import { ES_FORMULA_WORDS } from './es-formula-words.ts'
 import { ES_LINE_WORDS } from './es-line-words.ts'
+import { ES_PIPE_WORDS } from './es-pipe-words.ts'
 
 type SameWords = {
   readonly [Group in keyof typeof EN_WORDS]: { readonly [Code in keyof (typeof EN_WORDS)[Group]]: string }
@@ -35,7 +35,7 @@ export const ES_WORDS = {
     'no-sane-method':
       'el hueco no se sostiene y el tubo no puede entrar a remolque del topo con esta manguera',
   },
-  ...ES_FORMULA_WORDS,
+  ...ES_PIPE_WORDS,
   priceLine: {
     mobilisation: 'ida y vuelta a la obra',
     pits: 'pozos',

@@ -1,4 +1,5 @@
-import { asSentence, plainCode } from './by-system.ts'
+import { asSentence, bySystem, plainCode } from './by-system.ts'
+import { EN_CHOICE_WORDS } from './en-choice-words.ts'
 import type { Language, Say } from './language.ts'
 import { withSpanish } from './learned-languages.ts'
 import { knowsWord, planWord } from './plan-words.ts'
@@ -9,6 +10,7 @@ const TITLES: Readonly<Record<Language, Words>> = withSpanish(NONE, 'relationTit
 const FORMULAS: Readonly<Record<Language, Words>> = withSpanish(NONE, 'relationFormulas')
 const REMARKS: Readonly<Record<Language, Words>> = withSpanish(NONE, 'relationRemarks')
 const QUANTITIES: Readonly<Record<Language, Words>> = withSpanish(NONE, 'relationQuantities')
+const CHOICES: Readonly<Record<Language, Words>> = withSpanish(EN_CHOICE_WORDS, 'choices')
 const SOURCES: Readonly<Record<Language, Words>> = withSpanish(NONE, 'sources')
 
 /** A relation as the catalogue has it; English is written beside the formula, Spanish here. */
@@ -42,7 +44,8 @@ const PLACE = /^[A-Z]{2}-[A-Z]{2}$/
 
 /** One of the choices of an input or output: 'stalls', 'copper-b88'. Names of authors stand as they are. */
 export function choiceWord(code: string, say: Say): string {
-  if (knowsWord('choice', code)) return planWord('choice', code, say)
+  const choice = known(CHOICES[say.lang], code)
+  if (choice !== undefined) return bySystem(choice, say.system)
   if (knowsWord('pipeSystem', code)) return planWord('pipeSystem', code, say)
   if (UPPER_CASE.test(code)) return code.toUpperCase()
   if (PLACE.test(code)) return code

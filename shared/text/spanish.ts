@@ -3,6 +3,7 @@ import { ES_AIR_FIXES } from './es-air-fixes.ts'
 import { ES_ASSUMED, ES_ASSUMPTIONS } from './es-assumptions.ts'
 import { ES_CAUTIONS } from './es-cautions.ts'
 import { ES_CHECKLIST } from './es-checklist.ts'
+import { ES_CHOICE_WORDS } from './es-choice-words.ts'
 import { ES_GATE } from './es-gate.ts'
 import { ES_ISSUE_PARTS, ES_ISSUES, ES_QUESTIONS } from './es-issues.ts'
 import { ES_PATH } from './es-path.ts'
@@ -22,6 +23,7 @@ export const SPANISH = {
   assumptions: ES_ASSUMPTIONS,
   cautions: ES_CAUTIONS,
   checklist: ES_CHECKLIST,
+  choices: ES_CHOICE_WORDS,
   gate: ES_GATE,
   issueParts: ES_ISSUE_PARTS,
   issues: ES_ISSUES,

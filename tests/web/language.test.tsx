@@ -9,12 +9,14 @@ import { chooseLanguage } from '../../web/settings/choose-language.ts'
 import { createCrossingModel } from '../../web/state/crossing-model.ts'
 import { language, wantedLanguage } from '../../web/state/language-choice.ts'
 import { chooseUnits } from '../../web/state/unit-choice.ts'
-import { ANSWERS, EN_ANSWERS } from '../../web/words/answer-words.ts'
+import { EN_ANSWERS } from '../../web/words/answer-words.ts'
 import { EN_FIELD_WORDS } from '../../web/words/field-words.ts'
 import { EN_FORM, FORM } from '../../web/words/form-words.ts'
+import { FURTHER } from '../../web/words/further-words.ts'
 import { placeWords } from '../../web/words/place-words.ts'
+import { EN_SHELL } from '../../web/words/shell-words.ts'
 import { SPANISH_WORDS } from '../../web/words/spanish.ts'
-import { EN_SHELL, EN_WORKINGS } from '../../web/words/workings-words.ts'
+import { EN_WORKINGS } from '../../web/words/workings-words.ts'
 
 afterEach(async () => {
   cleanup()
@@ -70,7 +72,7 @@ describe('spelling follows the units', () => {
     expect(FORM.start.jobs['fibre-drop']).toBe('Fiber drop')
     chooseUnits('si')
     expect(FORM.start.jobs['fibre-drop']).toBe('Fibre drop')
-    expect(ANSWERS.path.grade).toContain('25 mm')
+    expect(FURTHER.path.grade).toContain('25 mm')
   })
 })
 

@@ -2,9 +2,7 @@ import { spoken } from '../words/spoken-words.ts'
 
 /** Words of signing in, of one's own access, and of who else may come in. */
 export const EN_ACCESS = {
-  signIn: 'Sign in',
   signOut: 'Sign out',
-  mine: 'My access',
   signedOut: 'You are signed out. What you save waits in this browser until you sign in.',
   waitsFor: (login: string) => `What ${login} saved here goes when ${login} signs in.`,
   signedOutKept: 'You are signed out: only what this browser has kept is shown, and it may be older.',

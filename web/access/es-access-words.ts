@@ -1,9 +1,7 @@
 import type { EN_ACCESS } from './access-words.ts'
 
 export const ES_ACCESS: typeof EN_ACCESS = {
-  signIn: 'Entrar',
   signOut: 'Salir',
-  mine: 'Mi acceso',
   signedOut: 'Usted no ha entrado. Lo que guarde espera en este navegador hasta que entre.',
   waitsFor: (login) => `Lo que ${login} guardó aquí se envía cuando ${login} entre.`,
   signedOutKept: 'Usted no ha entrado: solo se muestra lo que guardó este navegador, y puede ser más viejo.',

@@ -1,6 +1,7 @@
 import './access.css'
 import { useEffect } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
+import { SHELL } from '../words/shell-words.ts'
 import { askSession, changeSession } from './access-requests.ts'
 import { ACCESS } from './access-words.ts'
 import { DevicesPanel } from './devices-panel.tsx'
@@ -15,10 +16,10 @@ function SignedOut() {
   const isNeeded = session.value?.accounts !== false
   return (
     <main class="access-page">
-      <h1>{ACCESS.mine}</h1>
+      <h1>{SHELL.mine}</h1>
       {isNeeded ? (
         <p>
-          <a href="/sign-in">{ACCESS.signIn}</a>
+          <a href="/sign-in">{SHELL.signIn}</a>
         </p>
       ) : (
         <p>{ACCESS.needsNone}</p>
@@ -41,7 +42,7 @@ export function MyAccessPage() {
   }
   return (
     <main class="access-page">
-      <h1>{ACCESS.mine}</h1>
+      <h1>{SHELL.mine}</h1>
       <div class="access-actions">
         <p>
           <strong>{ACCESS.as(me.name, ACCESS.roles[me.role])}</strong>

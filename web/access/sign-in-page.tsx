@@ -2,6 +2,7 @@ import './access.css'
 import { useEffect, useState } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
 import { flush } from '../saved/send-or-queue.ts'
+import { SHELL } from '../words/shell-words.ts'
 import { AccessForm, type Said, saidOf } from './access-form.tsx'
 import { askSession, changeSession } from './access-requests.ts'
 import { ACCESS } from './access-words.ts'
@@ -32,7 +33,7 @@ function PasswordForm({ onIn }: { readonly onIn: () => void }) {
     if (isFactorWanted) document.getElementById('factor-code')?.focus()
   }, [isFactorWanted])
   return (
-    <AccessForm label={ACCESS.signIn} action={ACCESS.signIn} submit={submit}>
+    <AccessForm label={SHELL.signIn} action={SHELL.signIn} submit={submit}>
       <LineField id="login" label={ACCESS.login} value={login} onInput={setLogin} autocomplete="username" />
       <PasswordField
         id="password"
@@ -73,7 +74,7 @@ export function SignInPage() {
   if (now !== null && !now.accounts) {
     return (
       <main class="access-page">
-        <h1>{ACCESS.signIn}</h1>
+        <h1>{SHELL.signIn}</h1>
         <p>{ACCESS.needsNone}</p>
       </main>
     )
@@ -82,7 +83,7 @@ export function SignInPage() {
   const withCode = hasCode ?? isFirst
   return (
     <main class="access-page">
-      <h1>{isFirst && withCode ? ACCESS.firstOwner : ACCESS.signIn}</h1>
+      <h1>{isFirst && withCode ? ACCESS.firstOwner : SHELL.signIn}</h1>
       {isFirst && withCode ? <p>{ACCESS.firstOwnerIntro}</p> : <p class="hint">{ACCESS.offlineWorks}</p>}
       <section class="panel">
         {withCode ? <CodeForm onIn={arrive} /> : <PasswordForm onIn={arrive} />}

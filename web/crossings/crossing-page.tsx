@@ -14,7 +14,6 @@ import { AirPanel, ToolPanel } from './form/air-panel.tsx'
 import { GroundPanel, OverPanel } from './form/ground-panel.tsx'
 import { LateSitePanels } from './form/late-site-panels.tsx'
 import { LinePanel } from './form/line-panel.tsx'
-import { LinesPanel } from './form/lines-panel.tsx'
 import { PipePanel } from './form/pipe-panel.tsx'
 import { RatesPanel } from './form/rates-panel.tsx'
 import { StartPanel } from './form/start-panel.tsx'
@@ -73,7 +72,6 @@ function CrossingForm({ model, isDraft }: Omit<Props, 'saving'>) {
       <AirPanel model={model} />
       <GroundPanel model={model} />
       <OverPanel model={model} />
-      <LinesPanel model={model} />
       <LateSitePanels model={model} />
       <RatesPanel model={model} />
     </form>

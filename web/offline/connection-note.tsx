@@ -1,5 +1,6 @@
 import { ACCESS } from '../access/access-words.ts'
 import { goesNow, isSignedOut, session } from '../access/session-state.ts'
+import { SHELL } from '../words/shell-words.ts'
 import { connection } from './connection.ts'
 import { keepingTrouble, outboxCount, stuckChanges, waitingFor } from './kept-crossings.ts'
 import { OFFLINE } from './offline-words.ts'
@@ -66,7 +67,7 @@ export function ConnectionNote() {
         <p>
           <Shape kind="broken" />
           <span>{said.join(' ')}</span>
-          {isSignedOut.value && <a href="/sign-in">{ACCESS.signIn}</a>}
+          {isSignedOut.value && <a href="/sign-in">{SHELL.signIn}</a>}
         </p>
       )}
       <VersionNote />

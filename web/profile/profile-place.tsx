@@ -1,18 +1,15 @@
 import './profile.css'
-import { useEffect, useState } from 'preact/hooks'
+import { useLate } from '../late.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import { keptHeightPx } from './kept-height.ts'
 
-type LateProfile = typeof import('./profile.tsx')['Profile']
+const load = () => import('./profile.tsx')
 
 /** Keeps the drawing's room from the first paint on; the drawing itself is fetched after it. */
 export function ProfilePlace({ model }: { readonly model: CrossingModel }) {
-  const [Drawn, setDrawn] = useState<LateProfile | null>(null)
-  useEffect(() => {
-    import('./profile.tsx').then(({ Profile }) => setDrawn(() => Profile))
-  }, [])
+  const late = useLate(load)
   if (model.answers.value.state === 'none') return null
-  if (Drawn !== null) return <Drawn model={model} />
+  if (late !== null) return <late.Profile model={model} />
   const heightPx = keptHeightPx()
   return <div class="panel profile-place" style={heightPx === null ? {} : { minHeight: `${heightPx}px` }} />
 }

@@ -1,18 +1,15 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useLate } from '../late.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import { ReplacedNote } from './replaced-note.tsx'
 
-type Bar = typeof import('./draft-bar.tsx')['DraftBar']
+const load = () => import('./draft-bar.tsx')
 
-/** Fetched once the page stands: the first answers do not wait for what saves them. */
+/** The first answers do not wait for what saves them. */
 export function LateDraftBar({ model }: { readonly model: CrossingModel }) {
-  const [DraftBar, setBar] = useState<Bar | null>(null)
-  useEffect(() => {
-    import('./draft-bar.tsx').then((found) => setBar(() => found.DraftBar))
-  }, [])
+  const late = useLate(load)
   return (
     <>
-      {DraftBar === null ? <div class="save-bar" /> : <DraftBar model={model} />}
+      {late === null ? <div class="save-bar" /> : <late.DraftBar model={model} />}
       <div role="status">
         <ReplacedNote draft={model} />
       </div>

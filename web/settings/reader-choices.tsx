@@ -4,7 +4,7 @@ import type { Language } from '../../shared/text/language.ts'
 import { isLanguageMissing, language } from '../state/language-choice.ts'
 import { chooseTheme, THEMES, theme } from '../state/theme-choice.ts'
 import { chooseUnits, units } from '../state/unit-choice.ts'
-import { SHELL } from '../words/workings-words.ts'
+import { SHELL } from '../words/shell-words.ts'
 import { chooseLanguage } from './choose-language.ts'
 
 function UnitChoice() {

@@ -12,9 +12,9 @@ import { statusWord } from '../../shared/text/release-sentences.ts'
 import { verdictSentence } from '../../shared/text/verdict-sentence.ts'
 import { SvgDrawing } from '../profile/svg-node.tsx'
 import { say } from '../state/unit-choice.ts'
-import { ANSWERS } from '../words/answer-words.ts'
+import { FURTHER } from '../words/further-words.ts'
 import { placeWords } from '../words/place-words.ts'
-import { SHELL } from '../words/workings-words.ts'
+import { SHELL } from '../words/shell-words.ts'
 import { SheetFigures } from './sheet-figures.tsx'
 import { SheetLines, SheetPits } from './sheet-lines.tsx'
 import { SheetCautions, SheetChecks, SheetRelease } from './sheet-safety.tsx'
@@ -77,7 +77,7 @@ function Assumed({ plan, input }: PlannedProps) {
   const formulas = new Set(plan.workings.map(({ relation }) => relation)).size
   return (
     <section class="sheet-assumed">
-      <h2>{ANSWERS.assumptions.caption}</h2>
+      <h2>{FURTHER.assumptions.caption}</h2>
       {standings.map((standing) => (
         <p key={standing}>
           <b>{asSentence(planWord('standing', standing, words))}:</b>{' '}

@@ -9,6 +9,7 @@ import { placeOfCover } from '../crossings/answers/made-of.ts'
 import { shown, shownChance, shownNumber, shownSpread } from '../fields/shown.ts'
 import { say } from '../state/unit-choice.ts'
 import { ANSWERS } from '../words/answer-words.ts'
+import { FURTHER } from '../words/further-words.ts'
 import { sheetWord } from './sheet-words.ts'
 
 type Props = { readonly plan: Plan; readonly input: CrossingInput }
@@ -29,11 +30,11 @@ function materialOf({ plan, input }: Props): readonly Entry[] {
     ({ boreM, lengthM }) => `${shown(boreM, 'diameter')} × ${shown(lengthM, 'length')}`,
   )
   const { freeAirDeliveryM3PerS, gaugePa } = input.air.compressor
-  const method = pull.method === null ? ANSWERS.pipe.noMethod : planWord('pull', pull.method, words)
+  const method = pull.method === null ? FURTHER.pipe.noMethod : planWord('pull', pull.method, words)
   return [
-    [ANSWERS.bore.length, shown(bore.lengthM, 'length')],
-    [ANSWERS.bore.diameter, shown(bore.diameterM, 'diameter')],
-    [ANSWERS.bore.cover, `${shown(bore.coverM, 'depth')}, ${placeOfCover(bore.coverAtM)}`],
+    [FURTHER.bore.length, shown(bore.lengthM, 'length')],
+    [FURTHER.bore.diameter, shown(bore.diameterM, 'diameter')],
+    [FURTHER.bore.cover, `${shown(bore.coverM, 'depth')}, ${placeOfCover(bore.coverAtM)}`],
     [sheetWord('ground', words), asSentence(groundWords(plan.shots, words))],
     ...pipes.map(
       ({ pipe, count }): Entry => [
@@ -41,10 +42,10 @@ function materialOf({ plan, input }: Props): readonly Entry[] {
         `${count > 1 ? `${shownNumber(count)} × ` : ''}${pipeName(pipe, words)}`,
       ],
     ),
-    [ANSWERS.pipe.method, asSentence(method)],
+    [FURTHER.pipe.method, asSentence(method)],
     ...pipes.map(
       ({ pullEstimateN, pullLimitN }): Entry => [
-        `${ANSWERS.pipe.estimate}${DOT}${ANSWERS.pipe.limit.toLowerCase()}`,
+        `${FURTHER.pipe.estimate}${DOT}${FURTHER.pipe.limit.toLowerCase()}`,
         `${shown(pullEstimateN, 'force')}${DOT}${shown(pullLimitN, 'force')}`,
       ],
     ),
@@ -76,7 +77,7 @@ function courseOf({ plan: { run, air, deviation, ground, crew } }: Props): reado
       sheetWord('wander', words),
       `${shown(deviation.lateralM.p90, 'length')}${DOT}${shown(deviation.verticalM.p90, 'length')}`,
     ],
-    [ANSWERS.path.heave, shown(ground.heaveM.p50, 'movement')],
+    [FURTHER.path.heave, shown(ground.heaveM.p50, 'movement')],
     [
       ANSWERS.time.people,
       crew.watchers > 0

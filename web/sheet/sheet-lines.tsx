@@ -7,7 +7,7 @@ import { wayOutSentence } from '../../shared/text/verdict-sentence.ts'
 import { shown } from '../fields/shown.ts'
 import { profileWord } from '../profile/profile-words.ts'
 import { say } from '../state/unit-choice.ts'
-import { ANSWERS } from '../words/answer-words.ts'
+import { FURTHER } from '../words/further-words.ts'
 import { SheetTable } from './sheet-parts.tsx'
 import { sheetWord } from './sheet-words.ts'
 
@@ -54,7 +54,7 @@ function rowOf(utility: UtilityInput, index: number, plan: Plan) {
 /** Every line named, with a place to write what was measured in its hole. */
 export function SheetLines({ plan, input }: Props) {
   const { utilities, utilitiesAsked } = input
-  const W = ANSWERS.lines
+  const W = FURTHER.lines
   const words = say.value
   const asked = utilitiesAsked === null ? null : sheetWord('noneNamed', words, utilitiesAsked)
   return (
@@ -79,7 +79,7 @@ export function SheetLines({ plan, input }: Props) {
 }
 
 export function SheetPits({ plan: { pits } }: Pick<Props, 'plan'>) {
-  const P = ANSWERS.pits
+  const P = FURTHER.pits
   if (pits.length === 0) return null
   return (
     <section>

@@ -6,6 +6,7 @@ import { planWord } from '../../shared/text/plan-words.ts'
 import { releaseSentence, statusMeaning, statusWord } from '../../shared/text/release-sentences.ts'
 import { say } from '../state/unit-choice.ts'
 import { ANSWERS } from '../words/answer-words.ts'
+import { FURTHER } from '../words/further-words.ts'
 import { SignLine } from './sheet-parts.tsx'
 import { sheetWord } from './sheet-words.ts'
 import { LAYERS, type Layer, signOffLayer } from './sign-off-layer.ts'
@@ -37,7 +38,7 @@ export function SheetRelease({ plan: { release } }: Props) {
 export function SheetCautions({ plan: { cautions } }: Props) {
   return (
     <section>
-      <h2>{ANSWERS.cautions.heading}</h2>
+      <h2>{FURTHER.cautions.heading}</h2>
       <ul class="sheet-cautions">
         {cautions.map((caution) => (
           <li key={caution.id}>

@@ -5,6 +5,7 @@ import type { CrossingInput } from '../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../shared/core/plan/plan.ts'
 import { planCrossing } from '../../shared/core/plan/plan-crossing.ts'
 import { type Path, withValue } from './document-path.ts'
+import { waitsForGeodesics } from './geodesics-on-demand.ts'
 import type { Json, JsonObject } from './json.ts'
 
 /** `former`: the form cannot be planned as it stands, and the plan is of the last entry that could. */
@@ -98,6 +99,9 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
 
   const answers = computed((): Answers => {
     const parsed = parseCrossing(settled.value)
+    if (parsed.ok && waitsForGeodesics(parsed.value)) {
+      return lastGood === null ? { state: 'none', issues: [] } : { state: 'former', ...lastGood, issues: [] }
+    }
     const outcome = parsed.ok ? planCrossing(parsed.value) : parsed
     if (parsed.ok && outcome.ok) {
       lastGood = { plan: outcome.value, input: parsed.value }

@@ -1,5 +1,6 @@
 import type { EN_FIELD_WORDS } from './field-words.ts'
-import type { EN_SHELL, EN_WORKINGS } from './workings-words.ts'
+import type { EN_SHELL } from './shell-words.ts'
+import type { EN_WORKINGS } from './workings-words.ts'
 
 export const ES_FIELD_WORDS: typeof EN_FIELD_WORDS = {
   notSaid: 'sin dato',
@@ -28,6 +29,8 @@ export const ES_SHELL: typeof EN_SHELL = {
   us: 'EE. UU.',
   si: 'SI',
   struck: 'Golpe · atorado',
+  signIn: 'Entrar',
+  mine: 'Mi acceso',
   notFound: 'No hay ninguna página en esta dirección.',
   caution:
     'Underlane planea; no autoriza. Deciden la ley local, el centro de notificación, los dueños de las otras líneas, la persona competente en la obra y los ingenieros con cédula.',

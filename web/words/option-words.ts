@@ -1,5 +1,3 @@
-import { LEVELS_OF, QUALITY_SCHEMES } from '../../shared/core/digsafe/quality-levels.ts'
-import { FOUND_ON_GROUND, PRIVATE_ANSWERS } from '../../shared/core/plan/asked-input.ts'
 import { planWord, type WordGroup } from '../../shared/text/plan-words.ts'
 import type { Option } from '../fields/choice-field.tsx'
 import { say } from '../state/unit-choice.ts'
@@ -71,7 +69,8 @@ const EN_OPTIONS: OptionWords = {
 
 export const OPTIONS = spoken('options', EN_OPTIONS)
 
-const inPlanWords = (group: WordGroup, codes: readonly string[]) => (): readonly Option[] =>
+/** Choices that the plan's own words name. */
+export const inPlanWords = (group: WordGroup, codes: readonly string[]) => (): readonly Option[] =>
   codes.map((code) => [code, planWord(group, code, say.value)])
 
 export const ends = inPlanWords('end', ['pit', 'keyhole', 'bank', 'handhole', 'wall', 'inside'])
@@ -89,25 +88,7 @@ export const dug = inPlanWords('dug', ['easy', 'firm', 'bar', 'struggled'])
 export const stones = inPlanWords('stones', ['none', 'few', 'many', 'cobbles'])
 export const heads = inPlanWords('head', ['taper', 'stepped', 'chisel'])
 export const pulls = inPlanWords('pull', ['push', 'cable', 'tow', 'reverse', 'expander'])
-export const lookMethods = inPlanWords('lookedBy', ['first-metre', 'seen', 'sonde', 'hose-wire', 'ear'])
 export const aimMethods = inPlanWords('aim', ['frame', 'eye'])
-export const utilityKinds = inPlanWords('utility', [
-  'gas',
-  'electric',
-  'telecom',
-  'water',
-  'sewer',
-  'storm',
-  'reclaimed',
-  'irrigation',
-  'steam',
-  'oil',
-  'propane',
-  'lighting',
-  'septic',
-  'other',
-])
-
 const CONSISTENCIES = [
   'very soft',
   'soft',
@@ -134,37 +115,4 @@ export const MATERIALS: readonly Option[] = [
   ['pe2708', 'PE2708'],
   ['pe3608', 'PE3608'],
   ['pe4710', 'PE4710'],
-]
-export const ANSWERS_OF_OWNERS: readonly string[] = [
-  'marked',
-  'clear',
-  'unmarked',
-  'not-present',
-  'exposed',
-  'met-on-site',
-]
-export const ownerAnswers = inPlanWords('ownerAnswer', ANSWERS_OF_OWNERS)
-export const foundOnGround = inPlanWords('foundOnGround', FOUND_ON_GROUND)
-export const privateAnswers = inPlanWords('privateAnswer', PRIVATE_ANSWERS)
-export const qualitySchemes = inPlanWords('qualityScheme', QUALITY_SCHEMES)
-/** As the standards write them. */
-export const qualityLevels = (scheme: string): readonly Option[] =>
-  [...(LEVELS_OF[QUALITY_SCHEMES.find((each) => each === scheme) ?? 'pas-128'] ?? [])].map((level) => [
-    level,
-    level,
-  ])
-/** As they are printed. */
-export const MATERIALS_OF_LINES: readonly string[] = [
-  'steel',
-  'polyethylene',
-  'PVC',
-  'cast iron',
-  'ductile iron',
-  'copper',
-  'concrete',
-  'clay',
-  'asbestos cement',
-  'direct-buried cable',
-  'cable in duct',
-  'fiber',
 ]

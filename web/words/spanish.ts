@@ -7,7 +7,9 @@ import { ES_SITE } from '../site/es-site-words.ts'
 import { ES_AIR } from './es-air-words.ts'
 import { ES_ANSWERS } from './es-answer-words.ts'
 import { ES_FORM } from './es-form-words.ts'
+import { ES_FURTHER } from './es-further-words.ts'
 import { ES_OPTIONS } from './es-option-words.ts'
+import { ES_SITE_FORM } from './es-site-form-words.ts'
 import { ES_FIELD_WORDS, ES_SHELL, ES_WORKINGS } from './es-workings-words.ts'
 import { learnSpanishWords } from './spoken-words.ts'
 
@@ -18,6 +20,7 @@ export const SPANISH_WORDS = {
   answers: ES_ANSWERS,
   fields: ES_FIELD_WORDS,
   form: ES_FORM,
+  further: ES_FURTHER,
   options: ES_OPTIONS,
   shell: ES_SHELL,
   workings: ES_WORKINGS,
@@ -29,6 +32,7 @@ export const SPANISH_WORDS = {
   offline: ES_OFFLINE,
   site: ES_SITE,
   locate: ES_LOCATE,
+  siteForm: ES_SITE_FORM,
 }
 
 learnSpanishWords(SPANISH_WORDS)

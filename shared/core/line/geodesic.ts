@@ -2,6 +2,7 @@ import { Geodesic } from 'geographiclib-geodesic'
 import type { GeoPosition } from '../kinds.ts'
 import { PreconditionError } from '../outcome.ts'
 import { relation } from '../relation.ts'
+import { learnGeodesic } from './known-geodesic.ts'
 
 const RAD_PER_DEG = Math.PI / 180
 const FULL_TURN_DEG = 360
@@ -55,3 +56,5 @@ export const geodesicLength = relation({
   checks: ['geodesic'],
   remarks: 'At the height of the ellipsoid: ground 100 m up is 1.6 mm per 100 m longer.',
 })
+
+learnGeodesic(geodesicLength)

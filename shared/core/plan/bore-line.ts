@@ -1,4 +1,4 @@
-import { geodesicLength } from '../line/geodesic.ts'
+import { knownGeodesic } from '../line/known-geodesic.ts'
 import { done, type Issue, type Outcome, refused } from '../outcome.ts'
 import type { Trace } from '../trace.ts'
 import type { Assumed } from './assumptions.ts'
@@ -122,7 +122,7 @@ export function layBoreLine(
   const lengthM =
     'lengthM' in input.line
       ? input.line.lengthM
-      : trace.run(geodesicLength, { launch: input.line.launch, reception: input.line.reception }, 'line')
+      : trace.run(knownGeodesic(), { launch: input.line.launch, reception: input.line.reception }, 'line')
           .lengthM
   if (!(lengthM >= 0.3 && lengthM <= 1000)) {
     return refused({ path: 'line', code: 'out-of-range', values: { kind: 'length', min: 0.3, max: 1000 } })

@@ -1,9 +1,10 @@
 import { useSignalEffect } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
-import { useEffect, useErrorBoundary, useState } from 'preact/hooks'
+import { useErrorBoundary } from 'preact/hooks'
 import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { verdictSentence } from '../../../shared/text/verdict-sentence.ts'
+import { useLate } from '../../late.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
@@ -19,18 +20,12 @@ type Props = { readonly model: CrossingModel }
 type SiteProps = { readonly site?: ComponentChildren }
 type PartsProps = { readonly plan: Plan; readonly input: CrossingInput }
 
-type FurtherAnswers = typeof import('./further-answers.tsx')['FurtherAnswers']
+const loadFurther = () => import('./further-answers.tsx')
 
-/**
- * What lies below the first screen, and the dialog that needs every formula there is: fetched once the first answers
- * stand, not when they are asked for, so that all is there when the signal is gone.
- */
+/** What lies below the first screen, and the dialog that needs every formula there is. */
 function LaterParts({ plan, input }: PartsProps) {
-  const [Further, setFurther] = useState<FurtherAnswers | null>(null)
-  useEffect(() => {
-    import('./further-answers.tsx').then(({ FurtherAnswers }) => setFurther(() => FurtherAnswers))
-  }, [])
-  return Further === null ? null : <Further plan={plan} input={input} />
+  const late = useLate(loadFurther)
+  return late === null ? null : <late.FurtherAnswers plan={plan} input={input} />
 }
 
 function Parts({ model, plan, input, site }: Props & PartsProps & SiteProps) {

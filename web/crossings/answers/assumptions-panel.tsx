@@ -2,12 +2,12 @@ import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { assumedValue, assumptionName } from '../../../shared/text/assumption-words.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { say } from '../../state/unit-choice.ts'
-import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import { Citation } from '../../workings/citation.tsx'
 import { FoldedPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 
-const W = ANSWERS.assumptions
+const W = FURTHER.assumptions
 
 export function AssumptionsPanel({ plan }: { readonly plan: Plan }) {
   return (

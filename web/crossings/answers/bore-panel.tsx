@@ -3,7 +3,7 @@ import { planWord } from '../../../shared/text/plan-words.ts'
 import { saidVolumePerLength } from '../../../shared/text/say-quantity.ts'
 import { shown, shownNumber } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
-import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import { RoomyPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
@@ -11,12 +11,12 @@ import { madeOfCover, placeOfCover } from './made-of.ts'
 import { OpenFigure } from './open-figure.tsx'
 import { StatusMark } from './status-mark.tsx'
 
-const W = ANSWERS.bore
+const W = FURTHER.bore
 const VERDICT_SHAPES = { ok: 'good', check: 'look', hold: 'stop' } as const
 
 export function BorePanel({ plan }: { readonly plan: Plan }) {
   const { bore } = plan
-  const cover = { relations: [], parts: madeOfCover(plan), rule: ANSWERS.made.cover }
+  const cover = { relations: [], parts: madeOfCover(plan), rule: FURTHER.made.cover }
   const fit = { relations: ['oversize-ratio', 'bundle-diameter', 'annulus-volume'] }
   return (
     <RoomyPanel id="bore-answer" heading={W.heading} inBrief={`${W.cover} ${shown(bore.coverM, 'depth')}`}>

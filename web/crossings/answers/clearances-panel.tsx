@@ -6,13 +6,13 @@ import { planWord } from '../../../shared/text/plan-words.ts'
 import { clearanceSentence, contactSentence, wayOutSentence } from '../../../shared/text/verdict-sentence.ts'
 import { shown, shownChance } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
-import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import { Panel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { madeOfClearance } from './made-of.ts'
 import { OpenFigure } from './open-figure.tsx'
 
-const W = ANSWERS.lines
+const W = FURTHER.lines
 const RELATIONS = [
   'required-clearance',
   'drift-allowance',

@@ -1,5 +1,5 @@
-import { useEffect, useState } from 'preact/hooks'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
+import { useLate } from '../../late.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { variantOf } from '../../state/kept-variant.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
@@ -8,21 +8,13 @@ import { Panel } from '../form/panel.tsx'
 const W = ANSWERS.compare
 type Props = { readonly model: CrossingModel; readonly plan: Plan }
 
-type Table = typeof import('./compared-table.tsx')['ComparedTable']
-
 /** Fetched with the answers below the first screen, so that it is there without a signal. */
-function useTable(): Table | null {
-  const [Table, setTable] = useState<Table | null>(null)
-  useEffect(() => {
-    import('./compared-table.tsx').then(({ ComparedTable }) => setTable(() => ComparedTable))
-  }, [])
-  return Table
-}
+const load = () => import('./compared-table.tsx')
 
 /** Two ways of doing one crossing: A put aside, and what stands in the form. */
 export function ComparePanel({ model, plan }: Props) {
   const variant = variantOf(model)
-  const Table = useTable()
+  const late = useLate(load)
   const keep = () => {
     variant.value = { document: model.document.value, plan }
   }
@@ -40,7 +32,7 @@ export function ComparePanel({ model, plan }: Props) {
   return (
     <div class="compare">
       <Panel id="compare" heading={W.heading}>
-        {Table && <Table a={a.plan} now={plan} />}
+        {late && <late.ComparedTable a={a.plan} now={plan} />}
         <div class="compare-actions">
           <button type="button" onClick={() => model.open(a.document)}>
             {W.back}

@@ -5,9 +5,10 @@ import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown, shownNumber } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import type { MadeOf } from './working-shown.ts'
 
-const W = ANSWERS.made
+const W = FURTHER.made
 export const WHOLE_UNITS = 100
 
 const assumed = (plan: Plan, names: readonly string[]): readonly MadeOf[] =>
@@ -23,20 +24,20 @@ const assumed = (plan: Plan, names: readonly string[]): readonly MadeOf[] =>
 const AT_LAUNCH_M = 0.01
 
 export const placeOfCover = (stationM: number): string =>
-  stationM < AT_LAUNCH_M ? ANSWERS.bore.atLaunch : `${ANSWERS.bore.coverAt} ${shown(stationM, 'length')}`
+  stationM < AT_LAUNCH_M ? FURTHER.bore.atLaunch : `${FURTHER.bore.coverAt} ${shown(stationM, 'length')}`
 
 /** Cover and what each surface asks for it. */
 export const madeOfCover = ({ bore }: Plan): readonly MadeOf[] => [
   {
-    name: ANSWERS.bore.cover,
+    name: FURTHER.bore.cover,
     value: `${shown(bore.coverM, 'depth')}, ${placeOfCover(bore.coverAtM)}`,
   },
-  { name: ANSWERS.bore.diameter, value: shown(bore.diameterM, 'diameter') },
-  { name: ANSWERS.bore.coverRatio, value: `${shownNumber(bore.coverRatio)} ×` },
+  { name: FURTHER.bore.diameter, value: shown(bore.diameterM, 'diameter') },
+  { name: FURTHER.bore.coverRatio, value: `${shownNumber(bore.coverRatio)} ×` },
   ...bore.coverByReach.map(
     (reach): MadeOf => ({
       name: W.wanted(planWord('surface', reach.kind, say.value)),
-      value: `${shown(reach.wantedM, 'depth')} (${ANSWERS.bore.verdict[reach.verdict]})`,
+      value: `${shown(reach.wantedM, 'depth')} (${FURTHER.bore.verdict[reach.verdict]})`,
       standing: 'common practice',
     }),
   ),
@@ -52,9 +53,9 @@ export function madeOfPrice(price: PricePart): readonly MadeOf[] {
       value: money(minorUnits),
     })),
     { name: W.sum, value: money(sum) },
-    { name: ANSWERS.price.likely, value: money(price.p50MinorUnits) },
-    { name: ANSWERS.price.high, value: money(price.p80MinorUnits) },
-    { name: ANSWERS.price.quoted, value: money(price.quotedMinorUnits) },
+    { name: FURTHER.price.likely, value: money(price.p50MinorUnits) },
+    { name: FURTHER.price.high, value: money(price.p80MinorUnits) },
+    { name: ANSWERS.quoted, value: money(price.quotedMinorUnits) },
   ]
 }
 
@@ -75,7 +76,7 @@ export function madeOfWear(plan: Plan, part: string): readonly MadeOf[] {
       ? []
       : [{ name: W.usedUp, value: `${shownNumber(Math.round(found.usedFraction * 100))} %` }]),
     { name: W.hammer, value: shown(plan.run.hammerTimeS?.p50 ?? null, 'duration') },
-    { name: ANSWERS.bore.length, value: shown(plan.bore.lengthM, 'length') },
+    { name: FURTHER.bore.length, value: shown(plan.bore.lengthM, 'length') },
     { name: ANSWERS.air.tool, value: shown(plan.air.toolGaugePa, 'gaugePressure') },
     ...assumed(plan, names),
   ]

@@ -15,7 +15,7 @@ export function MapPanel({ input }: { readonly input: CrossingInput }) {
   if (!('launch' in input.line)) return null
   const { launch, reception } = input.line
   return (
-    <Panel id="map" heading={ANSWERS.path.map}>
+    <Panel id="map" heading={ANSWERS.map}>
       {Drawn === null ? <div class="line-map-place" /> : <Drawn launch={launch} reception={reception} />}
     </Panel>
   )

@@ -3,12 +3,12 @@ import { NO_NUMBER } from '../../../shared/quantities/format-quantity.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown, shownChance } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
-import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import { RoomyPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 
-const W = ANSWERS.path
+const W = FURTHER.path
 
 type Look = Plan['shots'][number]['path']['observations'][number]
 

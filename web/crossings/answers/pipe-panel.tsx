@@ -3,14 +3,14 @@ import { pipeName } from '../../../shared/text/pipe-name.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
-import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import { FoldedPanel, RoomyPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 import { OpenFigure } from './open-figure.tsx'
 
-const W = ANSWERS.pipe
-const P = ANSWERS.pits
+const W = FURTHER.pipe
+const P = FURTHER.pits
 
 function PipeFigures({ pipe }: { readonly pipe: PipePart }) {
   const limitNote =

@@ -4,20 +4,21 @@ import { planWord } from '../../../shared/text/plan-words.ts'
 import { priceBookName, priceQuantity } from '../../../shared/text/price-quantity.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import { Panel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 import { madeOfPrice, WHOLE_UNITS } from './made-of.ts'
 
-const W = ANSWERS.price
+const W = FURTHER.price
 
 function Priced({ price }: { readonly price: PricePart }) {
   const money = (minorUnits: number) => formatMoney(minorUnits, price.currency, WHOLE_UNITS)
-  const made = { relations: [], parts: madeOfPrice(price), rule: ANSWERS.made.price }
+  const made = { relations: [], parts: madeOfPrice(price), rule: FURTHER.made.price }
   return (
     <>
       <div class="figures">
-        <Figure label={W.quoted} value={money(price.quotedMinorUnits)} working={made} />
+        <Figure label={ANSWERS.quoted} value={money(price.quotedMinorUnits)} working={made} />
         <Figure label={W.likely} value={money(price.p50MinorUnits)} working={made} />
         <Figure label={W.high} value={money(price.p80MinorUnits)} working={made} />
         {price.belowMinimumCallOut && (

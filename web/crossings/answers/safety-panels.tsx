@@ -3,7 +3,7 @@ import { cautionSentence } from '../../../shared/text/caution-sentences.ts'
 import { checklistSentence, checklistWhen } from '../../../shared/text/checklist-sentences.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { say } from '../../state/unit-choice.ts'
-import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import { Citation } from '../../workings/citation.tsx'
 import { FoldedPanel, Panel } from '../form/panel.tsx'
 import { StatusMark } from './status-mark.tsx'
@@ -13,7 +13,7 @@ type Props = { readonly plan: Plan }
 
 export function CautionsPanel({ plan }: Props) {
   return (
-    <Panel id="cautions" heading={ANSWERS.cautions.heading}>
+    <Panel id="cautions" heading={FURTHER.cautions.heading}>
       <ul class="reasons">
         {plan.cautions.map((caution) => (
           <li key={caution.id} class={`reason severity-${caution.severity}`}>
@@ -34,7 +34,7 @@ export function CautionsPanel({ plan }: Props) {
 
 export function ChecklistPanel({ plan }: Props) {
   return (
-    <FoldedPanel id="checklist" heading={ANSWERS.checklist.heading} inBrief={String(plan.checklist.length)}>
+    <FoldedPanel id="checklist" heading={FURTHER.checklist.heading} inBrief={String(plan.checklist.length)}>
       <ul class="checklist">
         {plan.checklist.map((item) => (
           <li key={item.id}>

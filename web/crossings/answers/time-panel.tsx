@@ -28,7 +28,7 @@ type RowProps = {
 
 /** The three days with the quantile each is: for what is better the larger it is, a good day is the high end. */
 function daysOf(values: readonly string[], more: RowProps['more']): readonly MadeOf[] {
-  const { p10, p50, p90 } = ANSWERS.working.quantiles
+  const { p10, p50, p90 } = ANSWERS.time.quantiles
   const quantiles = more === 'is-worse' ? [p10, p50, p90] : [p90, p50, p10]
   return values.map((value, place) => ({
     name: `${W.columns[place + 1] ?? ''} · ${quantiles[place] ?? ''}`,
@@ -60,7 +60,7 @@ function SpreadRow({ label, spread, kind, more }: RowProps) {
 }
 
 const madeOfCrew = ({ crew }: Plan): readonly MadeOf[] => [
-  { name: ANSWERS.made.operators, value: shownNumber(crew.people - crew.watchers) },
+  { name: ANSWERS.time.operators, value: shownNumber(crew.people - crew.watchers) },
   { name: W.watchers, value: shownNumber(crew.watchers) },
 ]
 
@@ -115,7 +115,7 @@ export function TimePanel({ plan }: { readonly plan: Plan }) {
           label={W.people}
           value={shownNumber(crew.people)}
           {...(crew.watchers > 0 ? { note: `${W.watchers} ${shownNumber(crew.watchers)}` } : {})}
-          working={{ relations: [], parts: madeOfCrew(plan), rule: ANSWERS.made.crew }}
+          working={{ relations: [], parts: madeOfCrew(plan), rule: ANSWERS.time.crew }}
         />
       </div>
     </Panel>

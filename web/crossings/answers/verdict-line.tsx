@@ -9,7 +9,7 @@ import { StatusWord } from './release-panel.tsx'
 const priceWords = ({ price }: Plan): string | null =>
   price === undefined
     ? null
-    : `${ANSWERS.price.quoted} ${formatMoney(price.quotedMinorUnits, price.currency, price.stepMinorUnits)}`
+    : `${ANSWERS.quoted} ${formatMoney(price.quotedMinorUnits, price.currency, price.stepMinorUnits)}`
 
 /** The first thing a reader sees, and the line that stays while the form moves under it. */
 export function VerdictLine({ model }: { readonly model: CrossingModel }) {

@@ -2,21 +2,21 @@ import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
 import { shown, shownChance, shownNumber } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
-import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import { FoldedPanel } from '../form/panel.tsx'
 import { DataTable } from './data-table.tsx'
 import { Figure } from './figure.tsx'
 import { madeOfWear } from './made-of.ts'
 import { OpenFigure } from './open-figure.tsx'
 
-const W = ANSWERS.wear
+const W = FURTHER.wear
 
 export function WearPanel({ plan }: { readonly plan: Plan }) {
   const { wear, service } = plan
   const madeOf = (part: string) => ({
     relations: [],
     parts: madeOfWear(plan, part),
-    rule: ANSWERS.made.wear,
+    rule: FURTHER.made.wear,
   })
   return (
     <FoldedPanel

@@ -11,14 +11,14 @@ import {
 } from '../../../shared/text/relation-words.ts'
 import { namedValues } from '../../fields/relation-values.ts'
 import { say } from '../../state/unit-choice.ts'
-import { ANSWERS } from '../../words/answer-words.ts'
+import { FURTHER } from '../../words/further-words.ts'
 import { RelationChecks } from '../../workings/checks.tsx'
 import { RangeNotes } from '../../workings/range-notes.tsx'
 import { SourceList } from '../../workings/source-list.tsx'
 import { ValueTable } from '../../workings/value-table.tsx'
 import { closeWorking, leaveWorking, type MadeOf, type WorkingOf, workingShown } from './working-shown.ts'
 
-const W = ANSWERS.working
+const W = FURTHER.working
 /** More than this at once is a scroll, not an answer: the rest stays folded. */
 const OPEN_AT_ONCE = 1
 

@@ -1,13 +1,10 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useLate } from '../../late.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 
-type More = typeof import('./air-more.tsx')['AirMore']
+const load = () => import('./air-more.tsx')
 
 /** Fetched once the page stands: the plain form does not wait for it. */
 export function LateAirMore({ model }: { readonly model: CrossingModel }) {
-  const [AirMore, setMore] = useState<More | null>(null)
-  useEffect(() => {
-    import('./air-more.tsx').then((found) => setMore(() => found.AirMore))
-  }, [])
-  return AirMore === null ? null : <AirMore model={model} />
+  const late = useLate(load)
+  return late === null ? null : <late.AirMore model={model} />
 }

@@ -1,13 +1,10 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useLate } from '../../late.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 
-type Panels = typeof import('./site-panels.tsx')['SitePanels']
+const load = () => import('./site-panels.tsx')
 
-/** All of it folded, and far down: fetched once the page stands, so that the first screen need not wait for it. */
+/** What lies in the ground and who was asked about it; all of it far down: fetched once the page stands, so that the first screen need not wait for it. */
 export function LateSitePanels({ model }: { readonly model: CrossingModel }) {
-  const [SitePanels, setPanels] = useState<Panels | null>(null)
-  useEffect(() => {
-    import('./site-panels.tsx').then((found) => setPanels(() => found.SitePanels))
-  }, [])
-  return SitePanels === null ? null : <SitePanels model={model} />
+  const late = useLate(load)
+  return late === null ? null : <late.SitePanels model={model} />
 }

@@ -9,11 +9,11 @@ import { say } from '../../state/unit-choice.ts'
 import { FORM } from '../../words/form-words.ts'
 import {
   MATERIALS_OF_LINES,
-  OPTIONS,
   qualityLevels,
   qualitySchemes,
   utilityKinds,
-} from '../../words/option-words.ts'
+} from '../../words/line-option-words.ts'
+import { OPTIONS } from '../../words/option-words.ts'
 import { Folded } from './panel.tsx'
 
 const W = FORM.lines

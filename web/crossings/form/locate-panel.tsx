@@ -8,10 +8,12 @@ import { LatePlaceRules } from '../../locate/late-place-rules.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { type Path, textAt, valueAt } from '../../state/document-path.ts'
 import { FORM } from '../../words/form-words.ts'
-import { foundOnGround, ownerAnswers } from '../../words/option-words.ts'
+import { foundOnGround, ownerAnswers } from '../../words/line-option-words.ts'
+import { SITE_FORM } from '../../words/site-form-words.ts'
 import { Folded, FoldedPanel } from './panel.tsx'
 
-const W = FORM.locate
+const W = SITE_FORM.locate
+const P = FORM.places
 const OTHER_PLACE = 'other'
 type Props = { readonly model: CrossingModel }
 
@@ -38,11 +40,11 @@ function PlaceFields({ model }: Props) {
       />
       {place !== '' && code === null && (
         <>
-          <TextField model={model} path="locate.rulesRead.by" label={W.rulesReadBy} isRequired />
+          <TextField model={model} path="locate.rulesRead.by" label={P.rulesReadBy} isRequired />
           <TextField
             model={model}
             path="locate.rulesRead.on"
-            label={W.rulesReadOn}
+            label={P.rulesReadOn}
             type="datetime-local"
             isRequired
           />
@@ -94,7 +96,7 @@ const OwnerFields = ({ model, path }: Props & { readonly path: Path }) => (
 export function LocatePanel({ model }: Props) {
   const isEntered = valueAt(model.document.value, 'locate') !== undefined
   return (
-    <FoldedPanel id="locate" heading={W.heading} inBrief={isEntered ? W.entered : W.none}>
+    <FoldedPanel id="locate" heading={P.locate} inBrief={isEntered ? W.entered : W.none}>
       <div class="fields">
         <PlaceFields model={model} />
         <TextField model={model} path="locate.called" label={W.called} type="datetime-local" />
@@ -105,7 +107,7 @@ export function LocatePanel({ model }: Props) {
       <ListField
         model={model}
         path="locate.responses"
-        noun={W.response}
+        noun={P.response}
         addWords={W.add}
         fresh={{}}
         row={(path) => <OwnerFields model={model} path={path} />}

@@ -10,10 +10,12 @@ import type { CrossingModel } from '../../state/crossing-model.ts'
 import { textAt } from '../../state/document-path.ts'
 import { say } from '../../state/unit-choice.ts'
 import { FORM } from '../../words/form-words.ts'
-import { privateAnswers } from '../../words/option-words.ts'
+import { privateAnswers } from '../../words/line-option-words.ts'
+import { SITE_FORM } from '../../words/site-form-words.ts'
 import { FoldedPanel } from './panel.tsx'
 
-const W = FORM.private
+const W = SITE_FORM.private
+const P = FORM.places
 
 /** Each asked by its name, for nobody thinks of all of them when asked for "private lines". */
 export function PrivatePanel({ model }: { readonly model: CrossingModel }) {
@@ -22,7 +24,7 @@ export function PrivatePanel({ model }: { readonly model: CrossingModel }) {
     return said === '' || said === 'unknown'
   })
   return (
-    <FoldedPanel id="private" heading={W.heading} inBrief={W.inBrief(open.length)}>
+    <FoldedPanel id="private" heading={P.privateLines} inBrief={W.inBrief(open.length)}>
       <p class="fine">{W.why}</p>
       <div class="fields">
         {PRIVATE_KINDS.map((kind) => (
@@ -41,7 +43,7 @@ export function PrivatePanel({ model }: { readonly model: CrossingModel }) {
       <ListField
         model={model}
         path="overhead"
-        noun={W.overhead}
+        noun={P.overhead}
         addWords={W.addOverhead}
         fresh={{}}
         row={(path) => (

@@ -5,10 +5,11 @@ import { TextField } from '../../fields/text-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { listAt, type Path } from '../../state/document-path.ts'
 import { FORM } from '../../words/form-words.ts'
-import { lookMethods } from '../../words/option-words.ts'
+import { lookMethods } from '../../words/line-option-words.ts'
+import { SITE_FORM } from '../../words/site-form-words.ts'
 import { FoldedPanel } from './panel.tsx'
 
-const W = FORM.seen
+const W = SITE_FORM.seen
 type Props = { readonly model: CrossingModel }
 
 const LookFields = ({ model, path }: Props & { readonly path: Path }) => (
