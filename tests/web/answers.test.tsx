@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { computed } from '@preact/signals'
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact'
+import '../support/late-parts.ts'
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { Answers } from '../../web/crossings/answers/answers.tsx'
 import { FIRST_PRESET } from '../../web/crossings/presets.ts'

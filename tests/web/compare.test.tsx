@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
+import '../support/late-parts.ts'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import type { Plan } from '../../shared/core/plan/plan.ts'
 import { Answers } from '../../web/crossings/answers/answers.tsx'

@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
+import '../support/late-parts.ts'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { EMPTY_CROSSING, FIRST_PRESET } from '../../web/crossings/presets.ts'
 import { createCrossingModel } from '../../web/state/crossing-model.ts'

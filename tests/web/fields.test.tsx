@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
+import '../support/late-parts.ts'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { LinesPanel } from '../../web/crossings/form/lines-panel.tsx'
 import { FIRST_PRESET } from '../../web/crossings/presets.ts'

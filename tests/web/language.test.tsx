@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { act, cleanup, render, screen } from '@testing-library/preact'
+import '../support/late-parts.ts'
 import { afterEach, describe, expect, test } from 'vitest'
 import { EN_ACCESS } from '../../web/access/access-words.ts'
 import { Answers } from '../../web/crossings/answers/answers.tsx'

@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact'
+import '../support/late-parts.ts'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { PRESETS } from '../../web/crossings/presets.ts'
 import { Profile } from '../../web/profile/profile.tsx'

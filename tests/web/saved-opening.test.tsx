@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { signal } from '@preact/signals'
 import { cleanup, render, screen } from '@testing-library/preact'
+import '../support/late-parts.ts'
 import { afterEach, describe, expect, test } from 'vitest'
 import type { KeptCrossing } from '../../shared/contracts/kept-crossing.ts'
 import { planDocument } from '../../src/plan-document.ts'

@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
+import '../support/late-parts.ts'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { SIGN_ITEMS } from '../../shared/core/digsafe/sign-off-items.ts'
 import base from '../../src/store/demo/short-side-water.json'

@@ -1,0 +1,4 @@
+// Late parts come from disk while other tests run: what is looked for is waited for as long as a test may take.
+import { configure } from '@testing-library/preact'
+
+configure({ asyncUtilTimeout: 15_000 })
