@@ -53,6 +53,7 @@ export const airPart = z.strictObject({
   water: z.exactOptional(
     z.strictObject({ atMachineKgPerS: number, downLineKgPerS: number, vapourKgPerS: number }).nullable(),
   ),
+  exhaustK: z.exactOptional(number),
   oil: z.exactOptional(z.strictObject({ lowM3PerS: number, highM3PerS: number }).nullable()),
   hazard: z.exactOptional(
     z.strictObject({

@@ -9,6 +9,7 @@ import { compressorPower } from './air/compressor-power.ts'
 import { condensateRate } from './air/condensate-rate.ts'
 import { couplingLoss } from './air/coupling-loss.ts'
 import { enginePower } from './air/engine-power.ts'
+import { exhaustTemperature } from './air/exhaust-temperature.ts'
 import { frictionFactor } from './air/friction-factor.ts'
 import { hoseFrictionLoss } from './air/hose-friction-loss.ts'
 import { hoseParting } from './air/hose-parting.ts'
@@ -98,6 +99,7 @@ export const CATALOGUE: readonly AnyRelation[] = [
   condensateRate,
   couplingLoss,
   enginePower,
+  exhaustTemperature,
   frictionFactor,
   hoseFrictionLoss,
   hoseParting,

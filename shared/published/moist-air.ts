@@ -53,6 +53,25 @@ const saturationChecks = SATURATION.map(
   }),
 )
 
+/** 20 °C before the tool at 7 bar absolute, by the share of work taken out: exhaust [°C]. */
+const EXHAUST = [
+  ['1', '-52'],
+  ['0.5', '-16'],
+  ['0.3', '-2'],
+  ['0.15', '9'],
+] as const
+
+const exhaustChecks = EXHAUST.map(
+  ([workShare, printed]): PublishedCheck => ({
+    relation: 'exhaust-temperature',
+    name: `share of work ${workShare}`,
+    given: { supply: '20 °C', pressure: '6 bar', workShare, atmosphere: '1 bara' },
+    expected: { exhaustK: { printed, unit: '°C' } },
+    source: 'AirSecondCalculation',
+    standing: 'our judgement',
+  }),
+)
+
 /** Water of 8 h a day turned to a rate: 8.34 lb to the gallon. */
 const galInEightHours = (gal: number): string => `${((gal * 8.34) / 8).toFixed(3)}`
 
@@ -95,4 +114,5 @@ export const checks: readonly PublishedCheck[] = [
     standing: 'second hand',
   },
   ...condensateChecks,
+  ...exhaustChecks,
 ]

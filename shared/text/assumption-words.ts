@@ -61,6 +61,7 @@ const FEET_AND_METRES = { us: 'ft', si: 'm' } as const
 const SHARES = [
   'air.humidity',
   'air.idleFuel',
+  'air.workShare',
   'site.spread',
   'wear.spread',
   'wear.startsFresh',

@@ -12,6 +12,7 @@ export const EN_ASSUMPTIONS = {
   'air.humidity': 'humidity of the air drawn in',
   'air.exponent': 'power the tool’s air goes with its pressure by',
   'air.idleFuel': 'fuel burnt idling, of full load',
+  'air.workShare': 'work taken out of the air, of the ideal',
   'air.outletRise': 'air leaving the compressor, above the air outside',
   'line.aimFrame': 'aim error over the body, sight frame',
   'line.aimEye': 'aim error over the body, by eye',

@@ -14,6 +14,7 @@ export const ES_ASSUMPTIONS = {
   'air.humidity': 'humedad del aire que entra',
   'air.exponent': 'exponente con que el aire del topo sigue a la presión',
   'air.idleFuel': 'combustible en vacío, de la plena carga',
+  'air.workShare': 'trabajo que se saca del aire, del ideal',
   'air.outletRise': 'aire que sale del compresor, sobre el de afuera',
   'line.aimFrame': 'error de puntería a lo largo del topo, con marco de mira',
   'line.aimEye': 'error de puntería a lo largo del topo, a ojo',

@@ -65,6 +65,7 @@ export const ES_RELATION_TITLES: Readonly<Record<string, string>> = {
   'condensate-rate': 'Agua que suelta el aire comprimido',
   'coupling-loss': 'Pérdida en un acople angosto de manguera',
   'engine-power': 'Potencia del motor según la altitud',
+  'exhaust-temperature': 'Qué tan frío sale el escape',
   'hose-parting': 'Empuje y energía guardada de una manguera que se suelta',
   'saturated-vapour': 'Vapor de agua en aire saturado',
   'valve-flow': 'Aire por una válvula de Cv conocido',
@@ -133,6 +134,8 @@ export const ES_RELATION_REMARKS: Readonly<Record<string, string>> = {
     'Da una cuarta parte más que las tablas medidas. Está aquí porque muchos talleres todavía calculan con ella.',
   'condensate-rate':
     'Un portátil sin posenfriador la manda toda por la manguera; un separador saca lo que cae antes de él.',
+  'exhaust-temperature':
+    'Con aire húmedo se hace hielo desde 0 °C; las cuadrillas lo buscan desde 40 a 45 °F afuera.',
   'engine-power':
     'Un turbo conserva la potencia hasta la altitud para la que está hecho; está en la placa del motor.',
   'hose-parting':

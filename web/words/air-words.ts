@@ -77,6 +77,8 @@ export const EN_AIR = {
     waterDown: 'Water out in the hose',
     vapour: 'Vapor to the tool',
     noWater: 'Say how humid the air is to see how much water falls out.',
+    exhaust: 'Exhaust, about',
+    exhaustNote: 'damp air ices from freezing down',
     oil: 'Oil, 3 to 5 in tools',
     bridges: { deficit: 'Tank makes up for', stop: 'Tank lasts, machine stopped' },
     thrust: 'Push of a parted hose',

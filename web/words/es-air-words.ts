@@ -76,6 +76,8 @@ export const ES_AIR: typeof EN_AIR = {
     waterDown: 'Agua que cae en la manguera',
     vapour: 'Vapor que llega al topo',
     noWater: 'Diga qué tan húmedo está el aire para ver cuánta agua cae.',
+    exhaust: 'Escape, más o menos',
+    exhaustNote: 'el aire húmedo hace hielo desde el punto de congelación',
     oil: 'Aceite, topos de 3 a 5 in',
     bridges: { deficit: 'El tanque cubre la falta', stop: 'El tanque dura, máquina parada' },
     thrust: 'Empuje de una manguera suelta',

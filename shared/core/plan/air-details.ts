@@ -2,6 +2,7 @@ import type { AirPoint } from '../air/air-system.ts'
 import { compressorFuel } from '../air/compressor-fuel.ts'
 import { condensateRate, dryPartKgPerM3 } from '../air/condensate-rate.ts'
 import { dryAirDensityKgPerM3, REFERENCE_TEMPERATURE_K, SEA_LEVEL_PA } from '../air/dry-air.ts'
+import { exhaustTemperature } from '../air/exhaust-temperature.ts'
 import { hoseParting } from '../air/hose-parting.ts'
 import { receiverTime } from '../air/receiver-time.ts'
 import { humidityRatio } from '../air/saturated-vapour.ts'
@@ -152,6 +153,19 @@ function hazardOf({ facts, point, trace }: AirFacts): AirHazard {
   }
 }
 
+/** Air has taken the warmth of the place by the time it is at the tool. */
+const exhaustOf = ({ facts, point, assumed, trace }: AirFacts): number =>
+  trace.run(
+    exhaustTemperature,
+    {
+      supplyK: facts.site.temperatureK,
+      pressureGaugePa: point.toolGaugePa,
+      workShare: assumed.use('air.workShare'),
+      atmospherePa: facts.site.siteAbsPa,
+    },
+    'air',
+  ).exhaustK
+
 /** 60 to 200 mL/h for bodies of 3 to 5 in; below and above in proportion to the air taken would be false precision. */
 const OIL_M3_PER_S = { lowM3PerS: 0.06e-3 / 3600, highM3PerS: 0.2e-3 / 3600 } as const
 
@@ -168,6 +182,7 @@ export function airDetails(given: AirFacts) {
     ...(receiver === null ? {} : { receiver }),
     fuel: fuelOf(given),
     water: waterOf(given),
+    exhaustK: exhaustOf(given),
     oil: facts.air.lubricator === false ? null : OIL_M3_PER_S,
     hazard: hazardOf(given),
   }

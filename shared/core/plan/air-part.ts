@@ -85,6 +85,8 @@ export type AirPart = {
   readonly fuel?: { readonly nowM3PerS: number; readonly fullM3PerS: number; readonly loadFraction: number }
   /** Null: nobody has said how damp the air is. */
   readonly water?: AirWater | null
+  /** About how cold the exhaust gets. */
+  readonly exhaustK?: number
   readonly oil?: { readonly lowM3PerS: number; readonly highM3PerS: number } | null
   readonly hazard?: AirHazard
 }

@@ -39,6 +39,7 @@ export const DEFAULTS = {
   'air.exponent': { value: 1, unit: '1', standing: 'second hand', source: 'Fm5434' },
   'air.idleFuel': judged(0.4, '1'),
   'air.outletRise': judged(10, 'K difference'),
+  'air.workShare': judged(0.3, '1'),
   /** Out over the length of the body, with a sight frame; by eye and torpedo level 8 to 10 mm. */
   'line.aimFrame': common(0.005, 'm'),
   'line.aimEye': common(0.009, 'm'),

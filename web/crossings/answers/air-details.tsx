@@ -96,7 +96,7 @@ function SiteFigures({ air: { site, fuel, receiver } }: Props) {
   )
 }
 
-function WaterAndOil({ air: { water, oil } }: Props) {
+function WaterAndOil({ air: { water, oil, exhaustK } }: Props) {
   const working = { relations: ['condensate-rate'] }
   return (
     <>
@@ -106,6 +106,14 @@ function WaterAndOil({ air: { water, oil } }: Props) {
           <Figure label={W.waterDown} value={shown(water.downLineKgPerS, 'massFlow')} working={working} />
           <Figure label={W.vapour} value={shown(water.vapourKgPerS, 'massFlow')} working={working} />
         </>
+      )}
+      {exhaustK !== undefined && (
+        <Figure
+          label={W.exhaust}
+          value={shown(exhaustK, 'temperature')}
+          note={W.exhaustNote}
+          working={{ relations: ['exhaust-temperature'] }}
+        />
       )}
       {oil && (
         <Figure
