@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { noteSignedOut } from './access/session-state.ts'
 import { noteReached } from './offline/connection.ts'
 import type { JsonObject } from './state/json.ts'
 
@@ -33,6 +34,7 @@ const MOST_PAGES = 10
 async function askJson(path: string): Promise<unknown> {
   const answer = await fetch(path, { headers: { Accept: 'application/json' } })
   noteReached(true)
+  if (answer.status === 401) noteSignedOut()
   return answer.ok ? answer.json() : null
 }
 

@@ -1,4 +1,4 @@
-import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { request } from 'node:https'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -147,6 +147,19 @@ describe('behind a proxy', () => {
     expect((await again.post('/api/session', wrong)).status).toBe(429)
     const other = office.stranger({ 'X-Forwarded-For': '192.0.2.7, 192.0.2.8' })
     expect((await other.post('/api/session', wrong)).status).toBe(401)
+  })
+})
+
+describe('serve', () => {
+  test.each([
+    ['--host', '0.0.0.0'],
+    ['--host', '0.0.0.0', '--tls-cert', 'cert.pem'],
+  ])('%s %s is refused before anything is opened', async (...options) => {
+    const data = join(folder, 'never')
+    const { code, stderr } = await run(['serve', '--data', data, ...options], { workingFolder: folder })
+    expect(code).toBe(64)
+    expect(stderr).toContain('--tls-key')
+    expect(existsSync(data)).toBe(false)
   })
 })
 

@@ -2,6 +2,7 @@ import { effect, type Signal, signal } from '@preact/signals'
 import { z } from 'zod'
 import type { OtherCompressor } from '../../shared/core/plan/air-changes.ts'
 import { parseQuantity } from '../../shared/quantities/parse-quantity.ts'
+import { noteSignedOut } from '../access/session-state.ts'
 import { noteReached } from '../offline/connection.ts'
 import type { JsonObject } from '../state/json.ts'
 
@@ -40,6 +41,7 @@ async function ask(path: string, init: RequestInit): Promise<Response | null> {
   try {
     const answer = await fetch(path, { ...init, signal: AbortSignal.timeout(PATIENCE_MS) })
     noteReached(true)
+    if (answer.status === 401) noteSignedOut()
     return answer
   } catch (error) {
     // TypeError without a connection; a DOMException when patience ran out.

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { type SignOffFile, signOffFile } from '../../shared/contracts/sign-off.ts'
+import { noteSignedOut } from '../access/session-state.ts'
 import { noteReached } from '../offline/connection.ts'
 import { sha256OfBytes } from '../sheet/sha256.ts'
 
@@ -16,6 +17,7 @@ async function ask(path: string, init: RequestInit = {}): Promise<Response | nul
   try {
     const answer = await fetch(path, { ...init, signal: AbortSignal.timeout(PATIENCE_MS) })
     noteReached(true)
+    if (answer.status === 401) noteSignedOut()
     return answer
   } catch (error) {
     if (!(error instanceof TypeError || error instanceof DOMException)) throw error
