@@ -5,7 +5,7 @@ export const EN_PATH = {
   'propose/shallower':
     'Bore {shot:whole}: {moveM:tapeUp} shallower, end to end. Look at the cover that leaves.',
   'propose/extra-pit': 'Bore {shot:whole}: one more pit at {stationM:length}.',
-  'propose/enough': 'Then no line is short; now the worst is short by {shortM:tapeUp}.',
+  'propose/enough': 'Then no line of known depth is short; now the worst is short by {shortM:tapeUp}.',
   'propose/left': 'Then the worst is still short by {shortAfterM:tapeUp}; now by {shortM:tapeUp}.',
   'expose/unknown':
     'Line {line:whole}, {kind:utility} at {atM:length}: depth not known. Nobody can say if there is room.',

@@ -6,7 +6,8 @@ export const ES_PATH: Readonly<Record<keyof typeof EN_PATH, string>> = {
   'propose/shallower':
     'Perforación {shot:whole}: {moveM:tapeUp} menos honda, de punta a punta. Revise el recubrimiento que queda.',
   'propose/extra-pit': 'Perforación {shot:whole}: un pozo más en {stationM:length}.',
-  'propose/enough': 'Así a ninguna línea le falta espacio; ahora a la peor le faltan {shortM:tapeUp}.',
+  'propose/enough':
+    'Así a ninguna línea de profundidad conocida le falta espacio; ahora a la peor le faltan {shortM:tapeUp}.',
   'propose/left': 'Así a la peor le faltan todavía {shortAfterM:tapeUp}; ahora {shortM:tapeUp}.',
   'expose/unknown':
     'Línea {line:whole}, {kind:utility} en {atM:length}: profundidad desconocida. Nadie puede decir si hay espacio.',
