@@ -58,7 +58,6 @@ const REQUESTS: Readonly<Record<string, z.ZodType>> = {
 const PUBLISHED: Readonly<Record<string, string>> = {
   'crossing-1': 'crossing@1',
   'plan-1': 'plan@1',
-  'release-1': 'release@1',
   'relation-1': 'relation@1',
   'release-1': 'release@1',
   ...Object.fromEntries(PLAIN_NOUNS.map((noun) => [fileComponent(noun), NOUNS[noun].format])),
