@@ -36,7 +36,8 @@ function shown(): Shown {
   if (answers.state !== 'current') throw new Error('no plan')
   return { crossing: ID, document, plan: answers.plan, input: answers.input, bore: 1 }
 }
-const listed = { fetch: async () => [], sendPhoto: async () => true, sendSigned: async () => true }
+const nobody = { worksAs: () => null, goesNow: () => true }
+const listed = { ...nobody, fetch: async () => [], sendPhoto: async () => true, sendSigned: async () => true }
 const photosOf = (layer: string) =>
   SIGN_ITEMS.filter((each) => each.layer === layer && each.needsPhoto).map((each) => ({
     item: each.id,
@@ -56,6 +57,7 @@ describe('signing', () => {
         return isOnline
       },
       now: () => NOW.getTime(),
+      ...nobody,
     }
     const store = signedStore(ID, doors)
     expect(await store.sign(signOffNow(shown(), { layer: 'day', by: 'Ada' }, NOW), photosOf('day'))).toBe(
@@ -85,6 +87,26 @@ describe('signing', () => {
     expect(at(true, NOW.getTime() + 27 * 3_600_000).status).toBe('hold')
     const deeper = { ...shown(), document: { ...document, name: 'Another' } }
     expect(answerFor(deeper, store.signed.value, NOW.getTime(), true, NOW.getTime()).status).toBe('hold')
+  })
+
+  test('goes out under the name of whoever signed, or waits for them', async () => {
+    let who = 'ada'
+    const sent: string[] = []
+    const doors = {
+      ...listed,
+      fetch: async () => null,
+      sendSigned: async ({ file }: { readonly file: { readonly by: string } }) => sent.push(file.by) > 0,
+      now: () => NOW.getTime(),
+      worksAs: () => 'ada',
+      goesNow: (madeBy: string | null) => madeBy === who,
+    }
+    who = 'bo'
+    const store = signedStore(ID, doors)
+    await store.sign(signOffNow(shown(), { layer: 'day', by: 'Ada' }, NOW), [])
+    expect(sent).toEqual([])
+    who = 'ada'
+    await store.refresh()
+    expect(sent).toEqual(['Ada'])
   })
 
   test('the clock is that of the place', () => {

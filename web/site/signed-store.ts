@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals'
 import { z } from 'zod'
 import { type SignOffFile, signOffFile } from '../../shared/contracts/sign-off.ts'
+import { goesNow, worksAs } from '../access/session-state.ts'
 import { newId } from '../saved/new-id.ts'
 import { recall, remember } from '../state/browser-memory.ts'
 import { fetchSigned, type Listed, sendPhoto, sendSigned } from './site-requests.ts'
@@ -9,6 +10,8 @@ const keptEntry = z.object({
   id: z.string(),
   file: signOffFile,
   isSent: z.boolean(),
+  /** Whoever was signed in here; null or absent: nobody who is known. */
+  madeBy: z.string().nullable().optional(),
   photos: z.array(z.object({ attachment: z.string(), item: z.string(), data: z.string() })),
 })
 const keptWhole = z.object({ asOfMs: z.number().nullable(), entries: z.array(keptEntry) })
@@ -32,8 +35,18 @@ type Doors = {
   readonly sendPhoto: typeof sendPhoto
   readonly sendSigned: typeof sendSigned
   readonly now: () => number
+  /** Who is signed in here, and whether a name put by somebody may go out under that. */
+  readonly worksAs: () => string | null
+  readonly goesNow: (madeBy: string | null) => boolean
 }
-const DOORS: Doors = { fetch: fetchSigned, sendPhoto, sendSigned, now: () => Date.now() }
+const DOORS: Doors = {
+  fetch: fetchSigned,
+  sendPhoto,
+  sendSigned,
+  now: () => Date.now(),
+  worksAs,
+  goesNow,
+}
 
 function read(key: string): z.infer<typeof keptWhole> {
   const nothing = { asOfMs: null, entries: [] }
@@ -84,7 +97,7 @@ export function signedStore(crossing: string, doors: Doors = DOORS): SignedStore
     if (isBusy) return
     isBusy = true
     try {
-      for (const entry of signed.value.filter((each) => !each.isSent)) {
+      for (const entry of signed.value.filter((each) => !each.isSent && doors.goesNow(each.madeBy ?? null))) {
         await sendOne(entry)
       }
       const heardMs = doors.now()
@@ -108,7 +121,7 @@ export function signedStore(crossing: string, doors: Doors = DOORS): SignedStore
         ...file,
         photos: photos.map(({ item, attachment }) => ({ item, attachment })),
       }
-      const entry = { id: newId(), file: whole, isSent: false, photos }
+      const entry = { id: newId(), file: whole, isSent: false, madeBy: doors.worksAs(), photos }
       if (!keep([...signed.value, entry], asOfMs.value)) return false
       await refresh()
       return true
