@@ -5,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { SIGN_ITEMS } from '../../shared/core/digsafe/sign-off-items.ts'
 import base from '../../src/store/demo/short-side-water.json'
 import { civilNow } from '../../web/site/civil-now.ts'
+import { setAsideMonths } from '../../web/site/set-asides.ts'
 import { signedStore } from '../../web/site/signed-store.ts'
 import { SitePanel } from '../../web/site/site-panel.tsx'
 import { answerFor, type Shown, signOffNow } from '../../web/site/site-state.ts'
@@ -112,6 +113,20 @@ describe('signing', () => {
   test('the clock is that of the place', () => {
     expect(civilNow(NOW)).toMatchObject({ day: '2026-12-01', time: '09:30' })
   })
+})
+
+test('rules set aside are counted by month, the last first', () => {
+  const setAside = { code: 'clearance-short', reason: 'hand dug to it', second: 'Eve' }
+  const on = (day: string) => ({
+    ...signOffNow(shown(), { layer: 'bore', by: 'Ada', setAside }, NOW),
+    on: day,
+  })
+  const plain = signOffNow(shown(), { layer: 'day', by: 'Ada' }, NOW)
+  const months = setAsideMonths([on('2026-11-03'), on('2026-12-01'), on('2026-11-20'), plain])
+  expect(months.map(({ month, files }) => [month, files.length])).toEqual([
+    ['2026-12', 1],
+    ['2026-11', 2],
+  ])
 })
 
 describe('the panel', () => {

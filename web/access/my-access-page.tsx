@@ -1,6 +1,7 @@
 import './access.css'
 import { useEffect } from 'preact/hooks'
 import { useLocation } from 'preact-iso'
+import { SetAsidePanel } from '../site/set-aside-panel.tsx'
 import { SHELL } from '../words/shell-words.ts'
 import { askSession, changeSession } from './access-requests.ts'
 import { ACCESS } from './access-words.ts'
@@ -22,7 +23,10 @@ function SignedOut() {
           <a href="/sign-in">{SHELL.signIn}</a>
         </p>
       ) : (
-        <p>{ACCESS.needsNone}</p>
+        <>
+          <p>{ACCESS.needsNone}</p>
+          <SetAsidePanel />
+        </>
       )}
     </main>
   )
@@ -60,6 +64,7 @@ export function MyAccessPage() {
         <>
           <PeoplePanel me={me} />
           <TokensPanel />
+          <SetAsidePanel />
         </>
       )}
     </main>

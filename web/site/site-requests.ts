@@ -9,7 +9,7 @@ export type WaitingPhoto = { readonly attachment: string; readonly item: string;
 
 /** A server that says nothing for so long is as good as none. */
 const PATIENCE_MS = 20_000
-const MOST_PAGES = 20
+const MOST_PAGES = 200
 const JPEG = 'image/jpeg'
 
 /** null when nobody answered. */
@@ -33,12 +33,13 @@ const page = z.object({
 
 export type Listed = { readonly id: string; readonly file: SignOffFile }
 
-/** Everything signed for a crossing; null when the server cannot be heard or answers otherwise than agreed. */
-export async function fetchSigned(crossing: string): Promise<readonly Listed[] | null> {
+/** Everything signed for a crossing, or for all of them; null when the server cannot be heard or answers otherwise than agreed. */
+export async function fetchSigned(crossing: string | null): Promise<readonly Listed[] | null> {
   const found: Listed[] = []
   let after = ''
+  const of = crossing === null ? '' : `of=${encodeURIComponent(crossing)}&`
   for (let pages = 0; pages < MOST_PAGES; pages++) {
-    const answer = await ask(`/api/sign-offs?of=${encodeURIComponent(crossing)}&limit=500${after}`, {
+    const answer = await ask(`/api/sign-offs?${of}limit=500${after}`, {
       cache: 'no-store',
     })
     if (answer === null || answer.status !== 200) return null

@@ -57,7 +57,7 @@ export type GateFacts = {
   readonly signOffs: readonly SignOff[]
 }
 
-export type OpenPoint = {
+type OpenPoint = {
   readonly code: 'ticket-not-yet' | 'ticket-over' | 'plan-hold' | 'not-signed' | 'no-photo' | 'watchers-short'
   readonly of: string
   readonly line: number | null

@@ -26,7 +26,7 @@ export type ClearanceFacts = {
   readonly spread: { readonly seed: number; readonly draws: number }
 }
 
-export const isExposed = (utility: UtilityInput): boolean => utility.evidence === 'exposed'
+const isExposed = (utility: UtilityInput): boolean => utility.evidence === 'exposed'
 
 /** What the class of the evidence promises of a depth, either way; null where it promises none, or no class is given. */
 function promisedM({ quality }: UtilityInput, centreM: number | null): number | null {

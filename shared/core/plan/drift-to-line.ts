@@ -11,7 +11,7 @@ import type { ShotPath } from './shot-path.ts'
 import type { Wandering } from './wandering.ts'
 
 /** The allowance is what nine bores in ten stay within, either way. */
-export const NINE_IN_TEN_SIGMAS = normalQuantile(0.95)
+const NINE_IN_TEN_SIGMAS = normalQuantile(0.95)
 
 /** Which way the line lies: along the positive direction of the plane, against it, or nobody knows. */
 export type Side = 1 | -1 | 0
