@@ -1,4 +1,6 @@
 import './cards.css'
+import type { ComponentChildren } from 'preact'
+import { useErrorBoundary } from 'preact/hooks'
 import { useRoute } from 'preact-iso'
 import { cardFor } from '../../shared/text/card-sentences.ts'
 import { CARD_SOURCES, CARDS, type CardId } from '../../shared/text/card-words.ts'
@@ -83,6 +85,12 @@ function CardShown({ id, emergency }: { readonly id: CardId; readonly emergency:
   )
 }
 
+/** A mistake of ours in a plan must not take the card with it. */
+function Apart({ children }: { readonly children: ComponentChildren }) {
+  const [error] = useErrorBoundary((mistake) => console.error(mistake))
+  return error === undefined ? children : <p>{cardPage().noPlan}</p>
+}
+
 /** What to do when a line is hit or the tool is stuck: one tap in the header, one on the card. No sign-in, no signal. */
 export function CardsPage() {
   const W = cardPage()
@@ -95,7 +103,11 @@ export function CardsPage() {
     <main class="cards">
       <h1 class={shown === null ? undefined : 'unseen'}>{W.heading}</h1>
       {shown !== null && <CardShown id={shown} emergency={emergency} />}
-      {shown === 'stuck' && <WhereTheNoseIs crossing={crossing} />}
+      {shown === 'stuck' && (
+        <Apart>
+          <WhereTheNoseIs crossing={crossing} />
+        </Apart>
+      )}
       {emergency === null && <p>{W.noCrossing}</p>}
       {emergency !== null && shown === null && <WhereWeAre emergency={emergency} />}
       <nav class="card-doors" aria-label={shown === null ? W.heading : W.others}>

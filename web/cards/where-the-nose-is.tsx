@@ -3,6 +3,7 @@ import { parseCrossing } from '../../shared/contracts/crossing.ts'
 import { planCrossing } from '../../shared/core/plan/plan-crossing.ts'
 import { formatQuantity } from '../../shared/quantities/format-quantity.ts'
 import { parseQuantity } from '../../shared/quantities/parse-quantity.ts'
+import { waitsForGeodesics } from '../state/geodesics-on-demand.ts'
 import type { JsonObject } from '../state/json.ts'
 import { units } from '../state/unit-choice.ts'
 import { cardPage } from '../words/card-words.ts'
@@ -41,7 +42,7 @@ export function WhereTheNoseIs({ crossing }: { readonly crossing: JsonObject | n
   const [tool, setTool] = useState('')
   const [isFromTail, setFromTail] = useState(true)
   const parsed = crossing === null ? null : parseCrossing(crossing)
-  const plan = parsed?.ok ? planCrossing(parsed.value) : null
+  const plan = parsed?.ok && !waitsForGeodesics(parsed.value) ? planCrossing(parsed.value) : null
   const toolM = lengthOf(tool) ?? (parsed?.ok ? parsed.value.tool.lengthM : null)
   const markM = lengthOf(mark)
   const shown = (value: number) => formatQuantity(value, 'length', units.value)
