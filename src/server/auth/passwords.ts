@@ -29,7 +29,7 @@ export function argon2Hashing(cost: HashingCost = USUAL_COST): PasswordHashing {
   }
 }
 
-export const SHORTEST_PASSWORD = 12
+const SHORTEST_PASSWORD = 12
 const FEWEST_SIGNS = 5
 
 export type PasswordFault = 'password-short' | 'password-common'

@@ -1,9 +1,9 @@
+import { ROLE_NAMES, type RoleName } from '../../../shared/contracts/access.ts'
 import type { NounPath } from '../../store/nouns.ts'
 
-export const ROLES = ['owner', 'estimator', 'crew-lead', 'mechanic', 'viewer'] as const
-export type Role = (typeof ROLES)[number]
+export type Role = RoleName
 
-export const roleNamed = (word: string): Role | null => ROLES.find((role) => role === word) ?? null
+export const roleNamed = (word: string): Role | null => ROLE_NAMES.find((role) => role === word) ?? null
 
 /**
  * none: not even read · read · own: read all, make new ones, change those made by oneself or assigned to one · all:

@@ -72,7 +72,7 @@ export type SessionRow = {
 export type CodePurpose = 'first-owner' | 'invitation' | 'reset'
 
 /** `id` is the hash of the code. */
-export type OneTimeCodeRow = {
+type OneTimeCodeRow = {
   readonly id: string
   readonly purpose: CodePurpose
   readonly account: string | null
@@ -80,7 +80,7 @@ export type OneTimeCodeRow = {
 }
 
 /** Failed tries in a row, by whom they were about or from where. */
-export type FailedTriesRow = { readonly id: string; readonly failures: number; readonly last_at: string }
+type FailedTriesRow = { readonly id: string; readonly failures: number; readonly last_at: string }
 
 /** What is carried along in a backup. Sessions, codes and failed tries are of the moment and stay behind. */
 export const ACCESS_TABLES = {

@@ -12,7 +12,7 @@ export type ShareLink = {
   readonly expiresAt: string
   readonly revokedAt: string | null
 }
-export type ShareAccess = { readonly at: string; readonly from: string }
+type ShareAccess = { readonly at: string; readonly from: string }
 
 export type ShareLinks = {
   add(
