@@ -62,7 +62,7 @@ export const crossingSchema = (bare: BareNumbers) =>
         utilitiesAsked: c.utilitiesAsked ?? null,
         locate: c.locate ?? null,
         observations: c.observations ?? [],
-        aim: c.aim ?? { method: null, errorM: null },
+        aim: c.aim ?? { method: null, errorM: null, layoutM: null },
         privateLines: c.privateLines ?? null,
         overhead: c.overhead ?? [],
         emergency: c.emergency ?? null,

@@ -61,5 +61,6 @@ export const aim = (bare: BareNumbers) =>
     .strictObject({
       method: orNull(choice(AIM_METHODS)),
       error: orNull(quantity('length', bare, { min: 0.0005, max: 0.1 })),
+      layout: orNull(quantity('length', bare, { min: 0, max: 2 })),
     })
-    .transform((a): AimInput => ({ method: a.method, errorM: a.error }))
+    .transform((a): AimInput => ({ method: a.method, errorM: a.error, layoutM: a.layout }))

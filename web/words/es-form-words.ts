@@ -133,6 +133,7 @@ export const ES_FORM: typeof EN_FORM = {
     reversible: 'Con reversa',
     aim: 'Cómo se apunta',
     aimError: 'Error de puntería a lo largo del topo',
+    layout: 'Trazo bueno a, hacia cada lado',
   },
   air: {
     heading: 'Aire',

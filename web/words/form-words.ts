@@ -133,6 +133,7 @@ export const EN_FORM = {
     reversible: 'Reversible',
     aim: 'How it is aimed',
     aimError: 'Out of aim over the body',
+    layout: 'Set out good to, either way',
   },
   air: {
     heading: 'Air',

@@ -23,6 +23,8 @@ export type ClearanceFacts = {
   readonly path: ShotPath
   readonly boreDiameterM: number
   readonly blowEnergyJ: number
+  /** Error of setting out the bore; null: nobody said. */
+  readonly layoutM: number | null
   readonly spread: { readonly seed: number; readonly draws: number }
 }
 
@@ -67,7 +69,7 @@ function required(
     toolRadiusM: facts.boreDiameterM / 2,
     driftM,
     exposureM: errorM,
-    layoutM: assumed.use('clearance.layoutError'),
+    layoutM: assumed.or(facts.layoutM, 'clearance.layoutError'),
   }
   const { requiredM } = trace.run(
     requiredClearance,

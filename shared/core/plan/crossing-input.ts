@@ -133,7 +133,12 @@ export type ObservationInput = {
 export const AIM_METHODS = ['frame', 'eye'] as const
 export type AimMethod = (typeof AIM_METHODS)[number]
 /** How the tool is aimed: out over the length of its body, one standard deviation. */
-export type AimInput = { readonly method: AimMethod | null; readonly errorM: number | null }
+export type AimInput = {
+  readonly method: AimMethod | null
+  readonly errorM: number | null
+  /** How far the bore may be set out beside where it is drawn; counted in every clearance. */
+  readonly layoutM: number | null
+}
 
 export const UTILITY_KINDS = [
   'gas',

@@ -123,6 +123,7 @@ export function solveShot(facts: ShotFacts, index: number): SolvedShot | null {
     path,
     boreDiameterM: facts.boreDiameterM,
     blowEnergyJ: facts.blow.energyJ,
+    layoutM: facts.input.aim.layoutM,
     spread: facts.input.spread,
   }
   const clearances = clearancesPart(clearanceFacts, facts.input.utilities, facts.assumed, facts.trace)

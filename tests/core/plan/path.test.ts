@@ -46,6 +46,12 @@ describe('aiming', () => {
   })
 })
 
+test('a bore set out carelessly takes that much more room', () => {
+  const parts = (aim: Record<string, unknown>) => plan({ utilities: [gas()], aim }).clearances[0]
+  expect(parts({ layout: '2 in' })?.parts.layoutM).toBeCloseTo(2 * INCH, 9)
+  expect((parts({ layout: '2 in' })?.requiredM ?? 0) - (parts({})?.requiredM ?? 0)).toBeCloseTo(2 * INCH, 9)
+})
+
 describe('a look at the tool', () => {
   test('on line: less drift from there, counted from there', () => {
     const before = drift({ utilities: [gas()] })

@@ -42,6 +42,7 @@ export function ToolPanel({ model }: Props) {
           unsaid={FORM.unsaid}
         />
         <QuantityField model={model} path="aim.error" label={T.aimError} kind="length" />
+        <QuantityField model={model} path="aim.layout" label={T.layout} kind="length" />
       </Folded>
     </Panel>
   )
