@@ -28,7 +28,7 @@ export const EN_CARDS: Readonly<Record<CardId, Card>> = {
     title: 'Power cable hit',
     now: [
       'Take the tool, hose, pipe, pit water and compressor frame to be live.',
-      'Touch nothing. In the pit: stay, and do not hold the hose. On a machine: stay on it unless it burns.',
+      'Touch nothing. On a machine: stay on it unless it burns.',
       'If you must move: feet together, shuffle or hop away. Never touch machine and ground at once.',
     ],
     after: [

@@ -29,7 +29,7 @@ export const ES_CARDS: Readonly<Record<CardId, Card>> = {
     title: 'Cable de luz golpeado',
     now: [
       'Dé por vivos el topo, la manguera, el tubo, el agua del pozo y el compresor.',
-      'No toque nada. En el pozo: quédese y no agarre la manguera. Sobre una máquina: quédese arriba, salvo que arda.',
+      'No toque nada. Sobre una máquina: quédese arriba, salvo que arda.',
       'Si tiene que moverse: pies juntos, arrastrando o a saltos. Nunca toque máquina y suelo a la vez.',
     ],
     after: [

@@ -78,8 +78,8 @@ function CardShown({ id, emergency }: { readonly id: CardId; readonly emergency:
       <Steps heading={W.after} steps={card.after} kind="after" />
       <Steps heading={W.never} steps={card.never} kind="never" />
       {card.note !== undefined && <p>{card.note}</p>}
-      <p class="fine" lang="en">
-        {W.sources}: {CARD_SOURCES[id].join('; ')}.
+      <p class="fine">
+        {W.sources}: <span lang="en">{CARD_SOURCES[id].join('; ')}.</span>
       </p>
     </article>
   )
