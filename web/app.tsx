@@ -15,6 +15,7 @@ const SavedCrossingPage = lazy(() =>
 )
 
 const CardsPage = lazy(() => import('./cards/cards-page.tsx').then((page) => page.CardsPage))
+const ShopPage = lazy(() => import('./shop/shop-page.tsx').then((page) => page.ShopPage))
 const SignInPage = lazy(() => import('./access/sign-in-page.tsx').then((page) => page.SignInPage))
 const MyAccessPage = lazy(() => import('./access/my-access-page.tsx').then((page) => page.MyAccessPage))
 const SharedPage = lazy(() => import('./access/shared-page.tsx').then((page) => page.SharedPage))
@@ -26,6 +27,7 @@ const DraftPage = ({ model }: { readonly model: CrossingModel }) => (
 const PLACES = [
   { path: '/', words: () => SHELL.crossing },
   { path: '/crossings', words: () => SHELL.saved },
+  { path: '/shop', words: () => SHELL.shop },
   { path: '/workings', words: () => SHELL.workings },
 ]
 
@@ -84,6 +86,9 @@ export function App({ model }: { readonly model: CrossingModel }) {
           <Route path="/crossings" component={SavedPage} draft={model} />
           <Route path="/crossings/:id" component={SavedCrossingPage} draft={model} />
           <Route path="/workings" component={WorkingsPage} />
+          <Route path="/shop" component={ShopPage} />
+          <Route path="/shop/:tool" component={ShopPage} />
+          <Route path="/shop/:tool/:part" component={ShopPage} />
           <Route path="/struck" component={CardsPage} />
           <Route path="/struck/:card" component={CardsPage} />
           <Route path="/sign-in" component={SignInPage} />

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { planToKeep } from '../plan-to-keep.ts'
+import { shopDemo } from './demo-shop.ts'
 import { NOUNS } from './nouns.ts'
 import type { Stores } from './open-store.ts'
 
@@ -33,5 +34,17 @@ export async function seedDemo(stores: Stores, folder: string, at: Date): Promis
     const made = planToKeep(document)
     const act = { who: 'demo', at, from: 'seed', requestKey: null }
     await stores.crossings.insert({ id, document, made: made.ok ? made.value : null, demo: true }, act)
+  }
+  await seedShop(stores, at)
+}
+
+/** The invented shop, the same way; it belongs to the crossings of the folder. */
+async function seedShop(stores: Stores, at: Date): Promise<void> {
+  for (const { noun, key, document } of shopDemo(at, demoId)) {
+    const id = demoId(key)
+    const known = await stores[noun].history(id, { after: null, limit: 1 })
+    if (known.items.length > 0) continue
+    const act = { who: 'demo', at, from: 'seed', requestKey: null }
+    await stores[noun].insert({ id, document, made: null, demo: true }, act)
   }
 }

@@ -7,6 +7,7 @@ import { Answers } from '../../web/crossings/answers/answers.tsx'
 import { FIRST_PRESET } from '../../web/crossings/presets.ts'
 import { EN_OFFLINE } from '../../web/offline/offline-words.ts'
 import { chooseLanguage } from '../../web/settings/choose-language.ts'
+import { EN_SHOP } from '../../web/shop/shop-words.ts'
 import { createCrossingModel } from '../../web/state/crossing-model.ts'
 import { language, wantedLanguage } from '../../web/state/language-choice.ts'
 import { chooseUnits } from '../../web/state/unit-choice.ts'
@@ -40,6 +41,7 @@ describe('Spanish', () => {
     form: EN_FORM,
     offline: EN_OFFLINE,
     shell: EN_SHELL,
+    shop: EN_SHOP,
     workings: EN_WORKINGS,
   }
   /** The same in both languages, or no words at all. */

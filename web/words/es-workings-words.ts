@@ -16,6 +16,7 @@ export const ES_SHELL: typeof EN_SHELL = {
   promise: 'planea perforaciones con topo neumático',
   crossing: 'Cruce',
   saved: 'Guardados',
+  shop: 'Taller',
   workings: 'Cálculos',
   places: 'Lugares',
   units: 'Unidades',

@@ -6,6 +6,7 @@ export const EN_SHELL = {
   promise: 'plans bores made with piercing tools',
   crossing: 'Crossing',
   saved: 'Saved',
+  shop: 'Shop',
   workings: 'Workings',
   places: 'Places',
   units: 'Units',

@@ -3,6 +3,7 @@ import { ES_ACCESS } from '../access/es-access-words.ts'
 import { ES_LOCATE } from '../locate/es-locate-words.ts'
 import { ES_OFFLINE } from '../offline/es-offline-words.ts'
 import { ES_FILES, ES_MERGE, ES_SAVE_BAR, ES_SAVED, ES_STORED } from '../saved/es-saved-words.ts'
+import { ES_SHOP } from '../shop/es-shop-words.ts'
 import { ES_SITE } from '../site/es-site-words.ts'
 import { ES_AIR } from './es-air-words.ts'
 import { ES_ANSWERS } from './es-answer-words.ts'
@@ -23,6 +24,7 @@ export const SPANISH_WORDS = {
   further: ES_FURTHER,
   options: ES_OPTIONS,
   shell: ES_SHELL,
+  shop: ES_SHOP,
   workings: ES_WORKINGS,
   saved: ES_SAVED,
   saveBar: ES_SAVE_BAR,
