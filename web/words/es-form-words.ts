@@ -174,6 +174,11 @@ export const ES_FORM: typeof EN_FORM = {
     material: 'Material',
     qualityScheme: 'Nivel de calidad: según',
     qualityLevel: 'Nivel de calidad',
+    qualityNothing: 'Este nivel no promete posición ni profundidad. Descubra la línea.',
+    qualityPlan: (plan: string) =>
+      `A ${plan} o menos a cada lado en planta; sin profundidad. Descubra la línea.`,
+    qualityBoth: (plan: string, depth: string) =>
+      `A ${plan} o menos a cada lado en planta, ${depth} arriba o abajo. Descubra la línea.`,
     measured: 'Profundidad medida',
     exposedBy: 'La abrió y midió',
     exposedOn: 'Cuándo se abrió',

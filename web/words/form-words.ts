@@ -174,6 +174,10 @@ export const EN_FORM = {
     material: 'Material',
     qualityScheme: 'Quality level: whose',
     qualityLevel: 'Quality level',
+    qualityNothing: 'This level promises no position and no depth. Expose the line.',
+    qualityPlan: (plan: string) => `Within ${plan} either way in plan; no depth. Expose the line.`,
+    qualityBoth: (plan: string, depth: string) =>
+      `Within ${plan} either way in plan, ${depth} up or down. Expose the line.`,
     measured: 'Measured depth',
     exposedBy: 'Opened and measured by',
     exposedOn: 'Opened when',

@@ -1,6 +1,8 @@
+import { positionTolerance } from '../../../shared/core/digsafe/position-tolerance.ts'
 import { clearanceSentence } from '../../../shared/text/verdict-sentence.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { QuantityField } from '../../fields/quantity-field.tsx'
+import { shown } from '../../fields/shown.ts'
 import { TextField } from '../../fields/text-field.tsx'
 import { YesNoField } from '../../fields/yes-no-field.tsx'
 import type { CrossingModel } from '../../state/crossing-model.ts'
@@ -64,6 +66,24 @@ function FurtherFields({ model, path }: Props) {
   )
 }
 
+/** What a class of evidence promises, in the reader's units; the line is exposed whatever it promises. */
+function QualityNote({ model, place }: { readonly model: CrossingModel; readonly place: number }) {
+  const answers = model.answers.value
+  const utility = answers.state === 'none' ? undefined : answers.input.utilities?.[place]
+  if (!utility?.quality) return null
+  const { planM, depthErrorM } = positionTolerance.fn({
+    ...utility.quality,
+    depthM: utility.depth?.valueM ?? 0,
+  })
+  const text =
+    planM === null
+      ? W.qualityNothing
+      : utility.depth === null || depthErrorM === null
+        ? W.qualityPlan(shown(planM, 'length'))
+        : W.qualityBoth(shown(planM, 'length'), shown(depthErrorM, 'length'))
+  return <p class="hint whole-row">{text}</p>
+}
+
 /** Both depths in one sentence, each with what it is measured to: read back before anybody trusts them. */
 function Echo({ model, place }: { readonly model: CrossingModel; readonly place: number }) {
   const answers = model.answers.value
@@ -118,6 +138,7 @@ export function LineCrossedFields({ model, path, place }: Props & { readonly pla
       {isExposed && <ExposedFields model={model} path={path} />}
       <Folded words={W.more}>
         <FurtherFields model={model} path={path} />
+        <QualityNote model={model} place={place} />
       </Folded>
     </>
   )
