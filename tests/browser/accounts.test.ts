@@ -60,6 +60,8 @@ describe('an office', () => {
     await page.getByText('Without a second factor an owner may do').waitFor()
     await page.getByLabel('Password now').first().fill(PASSWORD)
     await buttonOf(page, 'Set a second factor').click()
+    await page.getByRole('img', { name: 'The key as a square to scan' }).waitFor()
+    expect(await faultsOf(page)).toEqual([])
     const key = ((await page.locator('.shown-once').textContent()) ?? '').replaceAll(' ', '')
     await page.getByRole('textbox', { name: 'Code' }).fill(new TOTP({ secret: key }).generate())
     await buttonOf(page, 'Confirm').click()

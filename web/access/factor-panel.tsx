@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
 import { factorAnswer, factorStartAnswer, type SignedIn } from '../../shared/contracts/access.ts'
+import { CodeDrawing } from '../fields/code-drawing.tsx'
 import { AccessForm, type Said, saidOf } from './access-form.tsx'
 import { askAccess, askSession, DONE } from './access-requests.ts'
 import { ACCESS } from './access-words.ts'
@@ -30,6 +31,7 @@ function ConfirmForm({
   return (
     <AccessForm label={ACCESS.factorConfirm} action={ACCESS.factorConfirm} submit={submit}>
       <p>{ACCESS.factorKey}</p>
+      <CodeDrawing text={given.address} label={ACCESS.factorScan} />
       <p>
         <code class="shown-once">{inGroups(given.secret)}</code>
       </p>
