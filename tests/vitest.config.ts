@@ -6,7 +6,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     env: { TZ: 'UTC', LANG: 'C' },
     setupFiles: ['tests/support/one-seed.ts', 'tests/support/geodesic-known.ts'],
-    testTimeout: 20_000,
+    // A journey through a real browser on a machine that has other work to do.
+    testTimeout: 60_000,
     retry: 0,
   },
 })
