@@ -6,7 +6,10 @@ import { dayWords } from './shop-said.ts'
 import { SHOP } from './shop-words.ts'
 import { IssueLine } from './tool-face.tsx'
 
-/** To hang on the tool: its name, and the way to its card. What may change is on the card, not on the tag. */
+/**
+ * To hang on the tool: its name, and the way to its card. A hold is printed; that a tool may go out never is, for a tag
+ * outlives it.
+ */
 export function PrintedTag({ tool, card }: { readonly tool: ShopTool; readonly card: ToolCard | null }) {
   const address = `${location.origin}/shop/${tool.entry.id}`
   return (
@@ -18,7 +21,7 @@ export function PrintedTag({ tool, card }: { readonly tool: ShopTool; readonly c
       {tool.file.serial !== undefined && <p>{tool.file.serial}</p>}
       <CodeDrawing text={address} label={SHOP.tag.scan} />
       <p class="fine">{address}</p>
-      {card !== null && <IssueLine tool={tool} card={card} />}
+      {card !== null && card.holds.length > 0 && <IssueLine tool={tool} card={card} />}
       <p class="fine">{SHOP.tag.madeOn(dayWords(civilNow(new Date()).day))}</p>
     </div>
   )

@@ -17,6 +17,7 @@ import { SHOP } from './shop-words.ts'
 import { TemplateEditor } from './template-editor.tsx'
 import { ToolFace } from './tool-face.tsx'
 import { ToolHistory } from './tool-history.tsx'
+import { ToolNotes } from './tool-notes.tsx'
 import { WearPanel } from './wear-panel.tsx'
 
 const cardOf = (tool: ShopTool, view: ShopView) => {
@@ -89,6 +90,7 @@ function ToolPlace({ tool, view }: { readonly tool: ShopTool; readonly view: Sho
         </p>
       </section>
       <WearPanel tool={tool} card={card} view={view} />
+      <ToolNotes key={tool.entry.id} tool={tool} view={view} />
       <PiecesPanel tool={tool} view={view} />
       <ToolHistory tool={tool} view={view} />
     </>

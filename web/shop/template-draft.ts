@@ -76,11 +76,14 @@ export function freeKey(stem: string, taken: readonly string[]): string {
 
 const given = (key: string, text: string): JsonObject => (text.trim() === '' ? {} : { [key]: text.trim() })
 
+/** The label names hours: a bare number is of those. */
+const hours = (text: string): string => (/^[\d.]+$/.test(text.trim()) ? `${text.trim()} h` : text)
+
 /** As it is kept; a lead time that is no number is sent as it is, for the server to refuse by name. */
 export function templateDocument({ name, stripEvery, parts }: EditedTemplate): JsonObject {
   return {
     name: name.trim(),
-    ...given('stripEvery', stripEvery),
+    ...given('stripEvery', hours(stripEvery)),
     parts: parts.map((part) => ({
       key: part.key,
       ...given('name', part.name),

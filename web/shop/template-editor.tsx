@@ -225,6 +225,12 @@ export function TemplateEditor({ tool }: { readonly tool: ShopTool }) {
         value={edited.name}
         onInput={(name) => setEdited({ ...edited, name })}
       />
+      <Text
+        id="template-strip"
+        label={W.strip}
+        value={edited.stripEvery}
+        onInput={(stripEvery) => setEdited({ ...edited, stripEvery })}
+      />
       {edited.parts.map((part) => (
         <PartEditor
           key={part.key}

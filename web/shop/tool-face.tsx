@@ -10,11 +10,13 @@ type Props = { readonly tool: ShopTool; readonly card: ToolCard }
 /** May it go out? By word and shape; a forecast never says no. */
 export function IssueLine({ tool, card }: Props) {
   const isHeld = card.holds.length > 0
+  const shape = isHeld ? 'stop' : card.tiltOn === null ? 'look' : 'good'
+  const open = card.tiltOn === null ? SHOP.card.noTilt : SHOP.card.issue(dayWords(card.tiltOn))
   return (
-    <div class={isHeld ? 'tool-issue tool-held' : 'tool-issue'}>
+    <div class={`tool-issue tool-${shape}`}>
       <p class="tool-word">
-        <StatusMark shape={isHeld ? 'stop' : 'good'} />
-        <strong>{isHeld ? SHOP.card.hold : SHOP.card.issue}</strong>
+        <StatusMark shape={shape} />
+        <strong>{isHeld ? SHOP.card.hold : open}</strong>
       </p>
       {isHeld && (
         <ul>

@@ -27,7 +27,9 @@ function Left({ report }: { readonly report: PartReport }) {
   return (
     <ol class="wear-left">
       {levels.map((each, place) => (
-        <li key={String(place)}>{each === null ? SHOP.wear.noBound : unitWords(inUnits(each))}</li>
+        <li key={String(place)}>
+          {SHOP.wear.levels[place]}: {each === null ? SHOP.wear.noBound : unitWords(inUnits(each))}
+        </li>
       ))}
     </ol>
   )
@@ -74,6 +76,13 @@ function PartWear({ tool, card, view, report }: Props & { readonly report: PartR
         ? notBefore
         : SHOP.wear.noPlan
       : `${report.dueBefore.name}, ${dayWords(report.dueBefore.on)}`
+  const { today } = view.factsOf(tool.entry.id)
+  const order =
+    report.orderBy === null || report.dueBefore === null
+      ? null
+      : report.orderBy < today
+        ? SHOP.wear.orderNow(dayWords(report.dueBefore.on))
+        : SHOP.wear.orderBy(dayWords(report.orderBy))
   const found =
     judged === null || state === undefined || state.on === null
       ? SHOP.why['not-read']
@@ -110,7 +119,7 @@ function PartWear({ tool, card, view, report }: Props & { readonly report: PartR
           <dt>{SHOP.wear.before}</dt>
           <dd>
             {before}
-            {report.orderBy !== null && ` · ${SHOP.wear.orderBy(dayWords(report.orderBy))}`}
+            {order !== null && ` · ${order}`}
           </dd>
         </div>
       </dl>
@@ -124,6 +133,7 @@ export function WearPanel({ tool, card, view }: Props) {
   const slow = slowAdvance(view.advanceOf(tool.entry.id))
   const assumed = Math.max(0, ...card.parts.map(({ assumedCount }) => assumedCount))
   const kit = kitOf(card)
+  const { today } = view.factsOf(tool.entry.id)
   const swaps = swapsFor(card, view.factsOf(tool.entry.id))
   return (
     <section class="panel" aria-labelledby="wear-heading">
@@ -139,7 +149,9 @@ export function WearPanel({ tool, card, view }: Props) {
           <ul>
             {kit.map(({ key, orderBy, neededOn }) => (
               <li key={key}>
-                {SHOP.wear.kitLine(partNameOf(tool.template, key), dayWords(orderBy), dayWords(neededOn))}
+                {orderBy < today
+                  ? `${partNameOf(tool.template, key)}: ${SHOP.wear.orderNow(dayWords(neededOn))}`
+                  : SHOP.wear.kitLine(partNameOf(tool.template, key), dayWords(orderBy), dayWords(neededOn))}
               </li>
             ))}
             {swaps.map(({ key, piece }) => (

@@ -5,7 +5,7 @@ import type { Lives } from './forecast.ts'
 import { eachOnce } from './part-history.ts'
 import { lifeOf, type PartReport, partReport, type ShopFacts } from './part-report.ts'
 import type { ToolTemplate } from './template.ts'
-import { type HoldReason, holdReasons, inOrder, type PartState, partStates } from './tool-state.ts'
+import { type HoldReason, holdReasons, inOrder, lastTilt, type PartState, partStates } from './tool-state.ts'
 
 export type ToolFacts = {
   readonly id: string
@@ -27,6 +27,8 @@ export type ToolCard = {
   readonly due: readonly DueCode[]
   /** Not empty: do not issue. */
   readonly holds: readonly HoldReason[]
+  /** The last tilt test that was passed or failed; null: none is written down, which is no clean bill. */
+  readonly tiltOn: string | null
   readonly states: readonly PartState[]
   readonly parts: readonly PartReport[]
 }
@@ -85,6 +87,7 @@ export function toolCard(tool: ToolFacts, tools: readonly ToolFacts[], facts: Sh
     stripEveryS,
     due,
     holds: holdReasons(tool.template, sheets, tool.isWithdrawn),
+    tiltOn: lastTilt(sheets)?.on ?? null,
     states: partStates(tool.template, sheets),
     parts,
   }
