@@ -36,10 +36,12 @@ export const groundStretch = (bare: BareNumbers) =>
       frictionAngle: orNull(quantity('angle', bare, { min: 0.26, max: 0.96 })),
       dcp: orNull(quantity('resistancePerBlow', bare, { min: 0.0005, max: 0.3 })),
       pocketPenetrometer: orNull(quantity('stress', bare, { min: 1000, max: 2e6 })),
+      vane: orNull(quantity('stress', bare, { min: 500, max: 2e6 })),
       dug: orNull(choice(DUG)),
       stones: orNull(choice(STONES)),
       waterTable: orNull(quantity('depth', bare, { min: 0, max: 100 })),
       fill: z.boolean().optional(),
+      frozen: z.boolean().optional(),
     })
     .transform(
       (g): GroundInput => ({
@@ -54,9 +56,11 @@ export const groundStretch = (bare: BareNumbers) =>
         frictionAngleRad: g.frictionAngle,
         dcpMPerBlow: g.dcp,
         pocketPenetrometerPa: g.pocketPenetrometer,
+        vanePa: g.vane,
         dug: g.dug,
         stones: g.stones,
         waterTableM: g.waterTable,
         fill: g.fill ?? false,
+        frozen: g.frozen ?? false,
       }),
     )

@@ -77,6 +77,11 @@ export const EN_ASSUMPTIONS = {
   'ground.*.undrainedStrength': 'shear strength, ground {number:whole}',
   'ground.*.relativeDensity': 'relative density, ground {number:whole}',
   'ground.*.frictionAngle': 'friction angle, ground {number:whole}',
+  'ground.*.vane': 'shear vane, ground {number:whole}',
+  'ground.*.pocketPenetrometer': 'pocket penetrometer, ground {number:whole}',
+  'ground.*.dcp': 'hand cone, ground {number:whole}',
+  'ground.*.consistency': 'consistency, ground {number:whole}',
+  'ground.*.dug': 'how the pit dug, ground {number:whole}',
 } as const
 
 /** Values that are codes. */

@@ -79,6 +79,11 @@ export const ES_ASSUMPTIONS = {
   'ground.*.undrainedStrength': 'resistencia al corte, tramo {number:whole}',
   'ground.*.relativeDensity': 'densidad relativa, tramo {number:whole}',
   'ground.*.frictionAngle': 'ángulo de fricción, tramo {number:whole}',
+  'ground.*.vane': 'veleta, tramo {number:whole}',
+  'ground.*.pocketPenetrometer': 'penetrómetro de bolsillo, tramo {number:whole}',
+  'ground.*.dcp': 'cono de mano, tramo {number:whole}',
+  'ground.*.consistency': 'consistencia, tramo {number:whole}',
+  'ground.*.dug': 'cómo se excavó el pozo, tramo {number:whole}',
 } as const satisfies Record<keyof typeof EN_ASSUMPTIONS, string>
 
 export const ES_ASSUMED = {

@@ -84,6 +84,7 @@ function limitText(value: number | string, kind: string, side: Side, lang: Langu
 const KIND_OF_FIELD: Readonly<Record<string, Kind>> = {
   undrainedStrength: 'stress',
   pocketPenetrometer: 'stress',
+  vane: 'stress',
   frictionAngle: 'angle',
   dcp: 'resistancePerBlow',
   waterTable: 'depth',

@@ -5,6 +5,7 @@ import { ES_CAUTIONS } from './es-cautions.ts'
 import { ES_CHECKLIST } from './es-checklist.ts'
 import { ES_CHOICE_WORDS } from './es-choice-words.ts'
 import { ES_GATE } from './es-gate.ts'
+import { ES_GROUND } from './es-ground.ts'
 import { ES_ISSUE_PARTS, ES_ISSUES, ES_QUESTIONS } from './es-issues.ts'
 import { ES_PATH } from './es-path.ts'
 import { ES_RELATION_FORMULAS, ES_RELATION_REMARKS, ES_RELATION_TITLES } from './es-relation-titles.ts'
@@ -25,6 +26,7 @@ export const SPANISH = {
   checklist: ES_CHECKLIST,
   choices: ES_CHOICE_WORDS,
   gate: ES_GATE,
+  ground: ES_GROUND,
   issueParts: ES_ISSUE_PARTS,
   issues: ES_ISSUES,
   path: ES_PATH,

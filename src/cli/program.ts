@@ -5,6 +5,7 @@ import { addAudit } from './commands/audit.ts'
 import { addBackup, addRestore } from './commands/backup.ts'
 import { addChecks } from './commands/checks.ts'
 import { addExport } from './commands/export.ts'
+import { addGround } from './commands/ground.ts'
 import { addOwner } from './commands/owner.ts'
 import { addPlan } from './commands/plan.ts'
 import { addRelation } from './commands/relation.ts'
@@ -34,6 +35,7 @@ export async function runProgram(args: readonly string[], io: Io): Promise<ExitC
   addPlan(program, io, end)
   addRelease(program, io, end)
   addAir(program, io, end)
+  addGround(program, io, end)
   addRelation(program, io, end)
   addChecks(program, io, end)
   addSchema(program, io, end)

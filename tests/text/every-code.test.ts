@@ -7,6 +7,7 @@ import {
   SIGN_ITEMS,
   SIGN_LAYERS,
 } from '../../shared/core/digsafe/sign-off-items.ts'
+import { DECIDERS } from '../../shared/core/ground/ground-evidence.ts'
 import { AIR_CHANGES } from '../../shared/core/plan/air-changes.ts'
 import { FOUND_ON_GROUND, PRIVATE_ANSWERS, PRIVATE_KINDS } from '../../shared/core/plan/asked-input.ts'
 import { DEFAULTS } from '../../shared/core/plan/assumptions.ts'
@@ -23,6 +24,7 @@ import {
   STONES,
   UTILITY_KINDS,
 } from '../../shared/core/plan/crossing-input.ts'
+import { AGREEMENTS, HAMMER_DIMENSIONS } from '../../shared/core/plan/ground-answers.ts'
 import { COHESIVE_STATES, GRANULAR_STATES } from '../../shared/tables/ground-families.ts'
 import { USCS_SOILS } from '../../shared/tables/uscs-soils.ts'
 import { AIR_FIX_TEMPLATES } from '../../shared/text/air-fix-sentences.ts'
@@ -31,6 +33,7 @@ import { CAUTION_TEMPLATES } from '../../shared/text/caution-sentences.ts'
 import { CHECKLIST_TEMPLATES } from '../../shared/text/checklist-sentences.ts'
 import { ES_ACCEPTED } from '../../shared/text/es-accepted.ts'
 import { GATE_TEMPLATES } from '../../shared/text/gate-sentences.ts'
+import { GROUND_TEMPLATES } from '../../shared/text/ground-sentences.ts'
 import { ISSUE_TEMPLATES } from '../../shared/text/issue-sentences.ts'
 import { PATH_TEMPLATES } from '../../shared/text/path-sentences.ts'
 import { knowsWord, type WordGroup } from '../../shared/text/plan-words.ts'
@@ -131,6 +134,17 @@ describe('words for every code', () => {
     ]
     expect(keys.filter((key) => !Object.hasOwn(GATE_TEMPLATES.es, key))).toEqual([])
     const named = Object.keys(GATE_TEMPLATES.en).filter((key) => /^(item|cause|layer)\//.test(key))
+    expect(named.filter((key) => !keys.includes(key))).toEqual([])
+  })
+
+  test('every evidence of the ground, and everything worth knowing', () => {
+    const keys = [
+      ...DECIDERS.map((each) => `evidence/${each}`),
+      ...AGREEMENTS.map((each) => `agreement/${each}`),
+      ...HAMMER_DIMENSIONS.map((each) => `matter/${each}`),
+    ]
+    expect(keys.filter((key) => !Object.hasOwn(GROUND_TEMPLATES.es, key))).toEqual([])
+    const named = Object.keys(GROUND_TEMPLATES.en).filter((key) => /^(evidence|agreement|matter)\//.test(key))
     expect(named.filter((key) => !keys.includes(key))).toEqual([])
   })
 

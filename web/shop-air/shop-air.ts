@@ -51,6 +51,17 @@ async function ask(path: string, init: RequestInit): Promise<Response | null> {
   }
 }
 
+/** Everything the shop holds of a noun, as it is kept; nothing without a connection. */
+export async function documentsOf(noun: string): Promise<readonly JsonObject[]> {
+  const answer = await ask(`/api/${noun}?limit=${MOST}`, {
+    headers: { Accept: 'application/json' },
+    cache: 'no-store',
+  })
+  if (answer === null || !answer.ok) return []
+  const parsed = page.safeParse(await answer.json())
+  return parsed.success ? parsed.data.items.map((item) => item.document) : []
+}
+
 /** What the shop holds of a noun; without a connection what was known stays. */
 export async function fetchShop(noun: ShopNoun): Promise<void> {
   const answer = await ask(`/api/${noun}?limit=${MOST}`, {

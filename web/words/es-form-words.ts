@@ -95,6 +95,8 @@ export const ES_FORM: typeof EN_FORM = {
     frictionAngle: 'Ángulo de fricción',
     dcp: 'Penetrómetro de cono, avance por golpe',
     pocketPenetrometer: 'Penetrómetro de bolsillo',
+    vane: 'Veleta de corte',
+    frozen: 'Suelo helado',
     waterTable: 'Nivel del agua bajo el suelo',
     fill: 'Relleno o zanja vieja',
   },

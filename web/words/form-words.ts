@@ -95,6 +95,8 @@ export const EN_FORM = {
     frictionAngle: 'Friction angle',
     dcp: 'Cone penetrometer, depth per blow',
     pocketPenetrometer: 'Pocket penetrometer',
+    vane: 'Shear vane',
+    frozen: 'Frost in the ground',
     waterTable: 'Water table below ground',
     fill: 'Fill or old backfill',
   },

@@ -30,23 +30,30 @@ export type GroundEvidence = {
   readonly dcpMPerBlow: number | null
   /** The reading, an unconfined strength: twice the undrained strength. */
   readonly pocketPenetrometerPa: number | null
+  /** The reading of a shear vane, an undrained strength. */
+  readonly vanePa: number | null
   readonly dug: 'easy' | 'firm' | 'bar' | 'struggled' | null
   readonly stones: StonesWord | null
   readonly waterTableM: number | null
   readonly fill: boolean
+  /** Frost in the ground at the depth of the bore. */
+  readonly frozen: boolean
 }
 
-export type DecidedBy =
-  | 'undrained-strength'
-  | 'relative-density'
-  | 'friction-angle'
-  | 'pocket-penetrometer'
-  | 'dcp'
-  | 'spt'
-  | 'consistency'
-  | 'digging'
-  | 'word'
-  | 'group'
+export const DECIDERS = [
+  'undrained-strength',
+  'vane',
+  'relative-density',
+  'friction-angle',
+  'pocket-penetrometer',
+  'dcp',
+  'spt',
+  'consistency',
+  'digging',
+  'word',
+  'group',
+] as const
+export type DecidedBy = (typeof DECIDERS)[number]
 
 /** How hard the ground is, on one scale: the blow count that would say the same. */
 export type Hardness = {
@@ -67,6 +74,7 @@ const RANGES = [
   ['frictionAngleRad', 'frictionAngle', 12 * DEGREE_RAD, 56 * DEGREE_RAD],
   ['dcpMPerBlow', 'dcp', 0.0005, 0.3],
   ['pocketPenetrometerPa', 'pocketPenetrometer', 1000, 2e6],
+  ['vanePa', 'vane', 500, 2e6],
   ['waterTableM', 'waterTable', 0, 100],
 ] as const
 
@@ -135,53 +143,72 @@ function byStrength(strengthPa: number, decidedBy: DecidedBy): Hardness {
   return { n, decidedBy, undrainedStrengthPa: strengthPa }
 }
 
-/** The measured strength that belongs to this kind of soil, if there is one. */
-function measured(evidence: GroundEvidence, soil: UscsSoil): Hardness | null {
-  const { undrainedStrengthPa, relativeDensity, frictionAngleRad } = evidence
-  if (scaleOf(soil) === 'cohesive' && undrainedStrengthPa !== null) {
-    return byStrength(undrainedStrengthPa, 'undrained-strength')
+/** What was measured of strength or density and belongs to this kind of soil, the most direct first. */
+function measured(evidence: GroundEvidence, soil: UscsSoil): readonly Hardness[] {
+  const { undrainedStrengthPa, vanePa, pocketPenetrometerPa, relativeDensity, frictionAngleRad } = evidence
+  const found: Hardness[] = []
+  if (scaleOf(soil) === 'cohesive') {
+    if (undrainedStrengthPa !== null) found.push(byStrength(undrainedStrengthPa, 'undrained-strength'))
+    if (vanePa !== null) found.push(byStrength(vanePa, 'vane'))
   }
-  if (soil.profile.family === 'clay') return null
-  if (frictionAngleRad !== null && soil.profile.family === 'frictional') {
-    const nodes = backwards(FRICTIONAL[soil.profile.row].frictionDeg)
-    return { n: between(frictionAngleRad / DEGREE_RAD, nodes), decidedBy: 'friction-angle', frictionAngleRad }
+  const { profile } = soil
+  if (profile.family !== 'clay') {
+    if (frictionAngleRad !== null && profile.family === 'frictional') {
+      const nodes = backwards(FRICTIONAL[profile.row].frictionDeg)
+      found.push({
+        n: between(frictionAngleRad / DEGREE_RAD, nodes),
+        decidedBy: 'friction-angle',
+        frictionAngleRad,
+      })
+    }
+    if (relativeDensity !== null) {
+      found.push({
+        n: between(relativeDensity, N_BY_DENSITY),
+        decidedBy: 'relative-density',
+        relativeDensity,
+      })
+    }
+    if (frictionAngleRad !== null && profile.family === 'sand') {
+      found.push({
+        n: between(frictionAngleRad / DEGREE_RAD, N_BY_FRICTION_DEG),
+        decidedBy: 'friction-angle',
+      })
+    }
   }
-  if (relativeDensity !== null) {
-    return { n: between(relativeDensity, N_BY_DENSITY), decidedBy: 'relative-density', relativeDensity }
+  if (pocketPenetrometerPa !== null && scaleOf(soil) === 'cohesive') {
+    found.push(byStrength(pocketPenetrometerPa / 2, 'pocket-penetrometer'))
   }
-  if (frictionAngleRad === null) return null
-  return { n: between(frictionAngleRad / DEGREE_RAD, N_BY_FRICTION_DEG), decidedBy: 'friction-angle' }
+  return found
 }
 
 /** Drier is harder, wetter softer, where only the word is known; clean sand and gravel are left as they are. Our judgement. */
 const MOISTURE_FACTOR = { dry: 1.5, moist: 1, wet: 0.7 } as const
 
 /**
- * How hard: measured strength, then pocket penetrometer or vane, cone, SPT, consistency, how it dug, and the word's own habit last.
- * The caller has read the words; an unknown consistency is its issue.
+ * How hard, by each thing that was said of it, the most direct first: measured strength, vane, density or angle, pocket
+ * penetrometer, cone, SPT, consistency, how it dug, and the word's own habit last. The caller has read the words; an unknown
+ * consistency is its issue.
  */
-export function hardness(
+export function hardnesses(
   evidence: GroundEvidence,
   soil: UscsSoil,
   phrase: SoilPhrase | null,
   stateCode: string | null,
-): Hardness {
+): readonly [Hardness, ...Hardness[]] {
   const scale = scaleOf(soil)
-  const found = measured(evidence, soil)
-  if (found) return found
-  if (evidence.pocketPenetrometerPa !== null && scale === 'cohesive') {
-    return byStrength(evidence.pocketPenetrometerPa / 2, 'pocket-penetrometer')
-  }
+  const found: Hardness[] = [...measured(evidence, soil)]
   if (evidence.dcpMPerBlow !== null) {
     const nodes = scale === 'cohesive' ? DCP_COHESIVE : DCP_GRANULAR
-    return { n: Math.exp(between(Math.log(evidence.dcpMPerBlow), nodes)), decidedBy: 'dcp' }
+    found.push({ n: Math.exp(between(Math.log(evidence.dcpMPerBlow), nodes)), decidedBy: 'dcp' })
   }
-  if (evidence.sptN !== null) return { n: evidence.sptN, decidedBy: 'spt' }
+  if (evidence.sptN !== null) found.push({ n: evidence.sptN, decidedBy: 'spt' })
   const named = stateCode === null ? null : nOfState(stateCode, scale)
-  if (named !== null) return { n: named, decidedBy: 'consistency' }
-  if (evidence.dug !== null) return { n: N_BY_DIGGING[evidence.dug][scale], decidedBy: 'digging' }
+  if (named !== null) found.push({ n: named, decidedBy: 'consistency' })
+  if (evidence.dug !== null) found.push({ n: N_BY_DIGGING[evidence.dug][scale], decidedBy: 'digging' })
+  const [first, ...others] = found
+  if (first) return [first, ...others]
   const fromWord = phrase?.soil?.uscs === soil.symbol ? phrase.soil : null
   const moistureFactor = soil.profile.family === 'sand' ? 1 : MOISTURE_FACTOR[phrase?.moisture ?? 'moist']
   const n = (fromWord?.n ?? soil.defaultN) * moistureFactor
-  return { n, decidedBy: fromWord ? 'word' : 'group', moistureFactor }
+  return [{ n, decidedBy: fromWord ? 'word' : 'group', moistureFactor }]
 }

@@ -59,6 +59,7 @@ export type GroundParameters = {
 /** The less was measured, the wider the strength scatters. Our judgement. */
 const SPREAD: Readonly<Record<DecidedBy, number>> = {
   'undrained-strength': 1,
+  vane: 1,
   'relative-density': 1,
   'friction-angle': 1,
   'pocket-penetrometer': 1,

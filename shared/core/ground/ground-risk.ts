@@ -85,7 +85,8 @@ function drift(
 function bestType({ soil, evidence }: Facts, wet: boolean, fill: boolean): 'B' | 'C' {
   const readingPa =
     evidence.pocketPenetrometerPa === null ? null : evidence.pocketPenetrometerPa / READING_ERROR
-  const unconfinedPa = evidence.undrainedStrengthPa === null ? readingPa : 2 * evidence.undrainedStrengthPa
+  const strengthPa = evidence.undrainedStrengthPa ?? evidence.vanePa
+  const unconfinedPa = strengthPa === null ? readingPa : 2 * strengthPa
   const isClay = soil.profile.family === 'clay' && soil.isOrganic !== true
   return isClay && !wet && !fill && unconfinedPa !== null && unconfinedPa >= TYPE_B_PA ? 'B' : 'C'
 }
@@ -110,7 +111,8 @@ export function groundRisk(facts: Facts): GroundRisk {
   const moisture = phrase?.moisture ?? null
   const wet = moisture === 'wet' || (evidence.waterTableM !== null && evidence.waterTableM <= USUAL_DEPTH_M)
   const outsideReason =
-    phrase?.soil?.outside ?? (stones === 'cobbles' ? 'cobbles' : phrase?.frozen === true ? 'frozen' : null)
+    phrase?.soil?.outside ??
+    (stones === 'cobbles' ? 'cobbles' : evidence.frozen || phrase?.frozen === true ? 'frozen' : null)
   return {
     stones,
     moisture,

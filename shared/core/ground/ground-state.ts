@@ -8,7 +8,7 @@ import type { Issue, Outcome } from '../outcome.ts'
 import { done, refused } from '../outcome.ts'
 import { between } from './between.ts'
 import type { DecidedBy, GroundEvidence, Hardness, StateCode } from './ground-evidence.ts'
-import { evidenceIssues, hardness, scaleOf, stateOfN } from './ground-evidence.ts'
+import { evidenceIssues, hardnesses, scaleOf, stateOfN } from './ground-evidence.ts'
 import type { GroundParameters } from './ground-parameters.ts'
 import { groundParameters } from './ground-parameters.ts'
 import type { GroundRisk } from './ground-risk.ts'
@@ -33,6 +33,8 @@ export type GroundState = GroundParameters &
     /** The blow count that would say the same. */
     readonly equivalentN: number
     readonly decidedBy: DecidedBy
+    /** What else was said of the hardness, and the blow count that would say the same. */
+    readonly others: readonly { readonly n: number; readonly by: DecidedBy }[]
     readonly assumptions: readonly GroundAssumption[]
   }
 
@@ -76,7 +78,9 @@ function readGroup(
   const named = phrase?.soil ? soilOf(phrase.soil.uscs) : undefined
   if (named) return done({ soil: named, groupFrom: 'word' })
   const implied =
-    evidence.undrainedStrengthPa !== null || evidence.pocketPenetrometerPa !== null
+    evidence.undrainedStrengthPa !== null ||
+    evidence.vanePa !== null ||
+    evidence.pocketPenetrometerPa !== null
       ? 'CL'
       : evidence.relativeDensity !== null
         ? 'SP'
@@ -160,7 +164,7 @@ function assumptionsOf(
     }
   }
   if (stones === null) listed.push(assume('stones', 'not said', 'CommonPractice', 'common practice'))
-  if (evidence.undrainedStrengthPa !== null && hard.undrainedStrengthPa === undefined) {
+  if (evidence.undrainedStrengthPa !== null && hard.decidedBy !== 'undrained-strength') {
     listed.push(assume('undrainedStrength', 'not used', 'OurJudgement', judged))
   }
   if (evidence.relativeDensity !== null && hard.decidedBy !== 'relative-density') {
@@ -175,6 +179,7 @@ function assumptionsOf(
 /** What was said of the hardness and gave way to something more direct: never dropped in silence. */
 function setAside(evidence: GroundEvidence, hard: Hardness): readonly GroundAssumption[] {
   const said = [
+    ['vane', evidence.vanePa, 'vane'],
     ['pocketPenetrometer', evidence.pocketPenetrometerPa, 'pocket-penetrometer'],
     ['dcp', evidence.dcpMPerBlow, 'dcp'],
     ['sptN', evidence.sptN, 'spt'],
@@ -195,7 +200,7 @@ export function groundState(evidence: GroundEvidence): Outcome<GroundState> {
   const found = read(evidence)
   if (!found.ok) return found
   const { soil, phrase } = found.value
-  const hard = hardness(evidence, soil, phrase, found.value.stateCode)
+  const [hard, ...others] = hardnesses(evidence, soil, phrase, found.value.stateCode)
   const stones = stonier(evidence.stones, phrase?.stones ?? null)
   const stateCode = stateOfN(hard.n, scaleOf(soil))
   const gravelly = phrase?.soil?.gravelly === true && phrase.soil.uscs === soil.symbol
@@ -206,6 +211,7 @@ export function groundState(evidence: GroundEvidence): Outcome<GroundState> {
     stateCode,
     equivalentN: hard.n,
     decidedBy: hard.decidedBy,
+    others: others.map(({ n, decidedBy }) => ({ n, by: decidedBy })),
     assumptions: assumptionsOf(evidence, found.value, hard, stones, stateCode),
   })
 }

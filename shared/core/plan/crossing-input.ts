@@ -80,10 +80,12 @@ export type GroundInput = {
   readonly frictionAngleRad: number | null
   readonly dcpMPerBlow: number | null
   readonly pocketPenetrometerPa: number | null
+  readonly vanePa: number | null
   readonly dug: (typeof DUG)[number] | null
   readonly stones: (typeof STONES)[number] | null
   readonly waterTableM: number | null
   readonly fill: boolean
+  readonly frozen: boolean
 }
 
 export type PipeInput = {

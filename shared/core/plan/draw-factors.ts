@@ -54,8 +54,23 @@ let kept: {
   readonly factors: DrawFactors
 } | null = null
 
+/** The same draws with one dimension held at its middle: what is left of the spread once that is known. */
+function withKnown(scores: DrawScores, known: Dimension): DrawScores {
+  return {
+    count: scores.count,
+    normal: { ...scores.normal, [known]: new Float64Array(scores.count) },
+    uniform: { ...scores.uniform, [known]: new Float64Array(scores.count).fill(0.5) },
+  }
+}
+
 /** Factors of a seed; the last ones asked for are kept, for they depend on nothing else. */
-export function drawFactors(seed: number, count: number, scale = 1): DrawFactors {
+export function drawFactors(
+  seed: number,
+  count: number,
+  scale = 1,
+  known: Dimension | null = null,
+): DrawFactors {
+  if (known !== null) return build(withKnown(drawScores(seed, count), known), scale)
   if (kept && kept.seed === seed && kept.count === count && kept.scale === scale) return kept.factors
   const factors = build(drawScores(seed, count), scale)
   kept = { seed, count, scale, factors }

@@ -8,6 +8,7 @@ import { checklistPart } from './checklist.ts'
 import type { CrossingInput } from './crossing-input.ts'
 import { crewSeconds, crossingRun } from './crossing-run.ts'
 import { type DrawFactors, drawFactors } from './draw-factors.ts'
+import type { Dimension } from './draw-scores.ts'
 import { heavePart } from './heave.ts'
 import { blowAt } from './penetration.ts'
 import { pipesPart } from './pipes.ts'
@@ -28,6 +29,8 @@ import { wearPart } from './wear.ts'
 export type PlanOptions = {
   /** 0 switches every spread off: for the check that the draws then give the deterministic run. */
   readonly spreadScale?: number
+  /** A dimension of the draws held at its middle, as if it were known: for what matters most. */
+  readonly known?: Dimension
 }
 
 /** What the time of a crossing is made of. */
@@ -108,7 +111,8 @@ function compose(known: Resolved, options: PlanOptions, assumed: Assumed, trace:
   const facts = pullFacts(known)
   const pull = pullPart(facts)
   const bore = borePart(line, size, pull.method === 'tow', trace)
-  const factors = drawFactors(input.spread.seed, input.spread.draws, options.spreadScale ?? 1)
+  const { seed, draws } = input.spread
+  const factors = drawFactors(seed, draws, options.spreadScale ?? 1, options.known ?? null)
   const times = timed(known, pull, bore.coverM, factors, assumed, trace)
   const { pits, run } = times
   const shots = times.shots.map((shot) => shot.part)

@@ -82,10 +82,12 @@ const evidenceOf = (said: GroundInput) => ({
   frictionAngleRad: said.frictionAngleRad,
   dcpMPerBlow: said.dcpMPerBlow,
   pocketPenetrometerPa: said.pocketPenetrometerPa,
+  vanePa: said.vanePa,
   dug: said.dug,
   stones: said.stones,
   waterTableM: said.waterTableM,
   fill: said.fill,
+  frozen: said.frozen,
 })
 
 /** The ground of each shot in order, every stretch with its state; what the words left open is listed as assumed. */

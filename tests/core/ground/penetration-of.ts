@@ -25,10 +25,12 @@ export const NOTHING: GroundEvidence = {
   frictionAngleRad: null,
   dcpMPerBlow: null,
   pocketPenetrometerPa: null,
+  vanePa: null,
   dug: null,
   stones: null,
   waterTableM: null,
   fill: false,
+  frozen: false,
 }
 
 export function stateOf(evidence: Partial<GroundEvidence>): GroundState {

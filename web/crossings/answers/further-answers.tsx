@@ -3,6 +3,7 @@ import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { AssumptionsPanel } from './assumptions-panel.tsx'
 import { BorePanel } from './bore-panel.tsx'
 import { ClearancesPanel } from './clearances-panel.tsx'
+import { GroundAnswer } from './ground-panel.tsx'
 import { PathPanel } from './path-panel.tsx'
 import { PipeAnswer, PitsPanel } from './pipe-panel.tsx'
 import { PricePanel } from './price-panel.tsx'
@@ -18,6 +19,7 @@ export function FurtherAnswers({ plan, input }: Props) {
     <>
       <BorePanel plan={plan} />
       <ClearancesPanel plan={plan} input={input} />
+      <GroundAnswer plan={plan} input={input} />
       <PathPanel plan={plan} />
       <PipeAnswer plan={plan} />
       <PitsPanel plan={plan} />

@@ -71,8 +71,10 @@ function MeasuredFields({ model, path }: Row) {
         label={W.pocketPenetrometer}
         kind="stress"
       />
+      <QuantityField model={model} path={`${path}.vane`} label={W.vane} kind="stress" />
       <QuantityField model={model} path={`${path}.waterTable`} label={W.waterTable} kind="depth" />
       <YesNoField model={model} path={`${path}.fill`} label={W.fill} />
+      <YesNoField model={model} path={`${path}.frozen`} label={W.frozen} />
     </Folded>
   )
 }

@@ -63,12 +63,17 @@ export const FoldedList = ({
 )
 
 /** A part that few need each time: its heading and what is in it in a word, the rest one tap away. */
-type FoldedProps = Props & { readonly inBrief: string; readonly isOpen?: boolean }
+type FoldedProps = Props & {
+  readonly inBrief: string
+  readonly isOpen?: boolean
+  /** Told each time it is opened or closed. */
+  readonly onOpen?: (isOpen: boolean) => void
+}
 
-export function FoldedPanel({ id, heading, children, inBrief, isOpen = false }: FoldedProps) {
+export function FoldedPanel({ id, heading, children, inBrief, isOpen = false, onOpen }: FoldedProps) {
   return (
     <section class="panel" aria-labelledby={`${id}-heading`}>
-      <details class="folded-panel" open={isOpen}>
+      <details class="folded-panel" open={isOpen} onToggle={(event) => onOpen?.(event.currentTarget.open)}>
         <summary>
           <h2 id={`${id}-heading`}>{heading}</h2> <span class="fine">{inBrief}</span>
         </summary>
