@@ -53,6 +53,8 @@ const cardOf = (name: string) => {
 describe('the invented shop', () => {
   test('a failed tilt test and spent seals hold a tool; a worn ring only says when', () => {
     expect(cardOf('No. 2').holds.map(({ code }) => code)).toEqual(['tilt-failed', 'replace'])
+    expect(view.isHeld(toolNamed('No. 2').entry.id)).toBe(true)
+    expect(view.isHeld(toolNamed('No. 1').entry.id)).toBe(false)
     const one = cardOf('No. 1')
     expect(one.holds).toEqual([])
     const rings = one.parts.find(({ key }) => key === 'striker-rings')

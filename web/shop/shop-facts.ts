@@ -10,6 +10,7 @@ import type { PlannedBore, ShopFacts } from '../../shared/core/shop/part-report.
 import type { AdvanceSeen } from '../../shared/core/shop/slow-advance.ts'
 import type { Inspection, ToolTemplate } from '../../shared/core/shop/template.ts'
 import type { ToolFacts } from '../../shared/core/shop/tool-card.ts'
+import { isHeldByShop } from '../../shared/core/shop/tool-state.ts'
 import { GENERIC_TOOL_TEMPLATE } from '../../shared/tables/generic-tool-template.ts'
 import type { Entry } from './shop-requests.ts'
 import type { ShopDocuments, WaitingSheet } from './shop-store.ts'
@@ -31,6 +32,8 @@ export type ShopView = {
   readonly bores: readonly ToolBore[]
   readonly pieces: readonly Piece[]
   readonly pieceEntries: readonly Entry[]
+  /** By a failed tilt test, a part to be replaced, or its owner: it must not be put to a bore. */
+  readonly isHeld: (tool: string) => boolean
   readonly factsOf: (tool: string) => ShopFacts
   readonly advanceOf: (tool: string) => readonly AdvanceSeen[]
 }
@@ -205,6 +208,12 @@ export function shopView(
     bores,
     pieces,
     pieceEntries: documents.parts,
+    isHeld: (id) => {
+      const tool = toolOf(id)
+      if (tool === undefined) return false
+      const own = sheets.filter((sheet) => sheet.tool === id)
+      return isHeldByShop(tool.template, own, tool.file.withdrawn !== undefined)
+    },
     factsOf: (id) => {
       const tool = toolOf(id)
       const planned = tool === undefined ? [] : plannedFor(tool, documents, today)

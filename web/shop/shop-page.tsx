@@ -6,6 +6,7 @@ import { toolCard } from '../../shared/core/shop/tool-card.ts'
 import { connection } from '../offline/connection.ts'
 import { civilNow } from '../site/civil-now.ts'
 import { AddTool } from './add-tool.tsx'
+import { BoresPanel } from './bores-panel.tsx'
 import { FleetBoard } from './fleet-board.tsx'
 import { InspectionForm } from './inspection-form.tsx'
 import { PiecesPanel } from './pieces-panel.tsx'
@@ -90,6 +91,7 @@ function ToolPlace({ tool, view }: { readonly tool: ShopTool; readonly view: Sho
         </p>
       </section>
       <WearPanel tool={tool} card={card} view={view} />
+      <BoresPanel tool={tool} view={view} />
       <ToolNotes key={tool.entry.id} tool={tool} view={view} />
       <PiecesPanel tool={tool} view={view} />
       <ToolHistory tool={tool} view={view} />
