@@ -86,4 +86,6 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'letters, digits and signs on one line': 'letras, cifras y signos en una línea',
   'the key as it was given': 'la clave como se dio',
   'the same without the minus sign': 'lo mismo sin el signo menos',
+  'a tool that is not held: its tilt test failed, a part is to be replaced, or it is out of use':
+    'una herramienta que no esté retenida: falló su prueba de inclinación, hay una pieza por cambiar o está fuera de servicio',
 }

@@ -1,10 +1,9 @@
 import type { z } from 'zod'
 import { boreLogFile } from '../../shared/contracts/bore-log.ts'
 import { dayFile } from '../../shared/contracts/day.ts'
-import { inspectionFile } from '../../shared/contracts/inspection-file.ts'
 import { partFile } from '../../shared/contracts/part-file.ts'
+import { sheetOf, templateOf } from '../../shared/contracts/shop-documents.ts'
 import { toolFile } from '../../shared/contracts/tool-file.ts'
-import { toolTemplateFile } from '../../shared/contracts/tool-template-file.ts'
 import type { Piece, ToolBore } from '../../shared/core/shop/part-history.ts'
 import type { PlannedBore, ShopFacts } from '../../shared/core/shop/part-report.ts'
 import type { AdvanceSeen } from '../../shared/core/shop/slow-advance.ts'
@@ -36,53 +35,6 @@ export type ShopView = {
   readonly isHeld: (tool: string) => boolean
   readonly factsOf: (tool: string) => ShopFacts
   readonly advanceOf: (tool: string) => readonly AdvanceSeen[]
-}
-
-export function templateOf(document: unknown): ToolTemplate | null {
-  const read = toolTemplateFile.safeParse(document)
-  if (!read.success) return null
-  const { name, parts, stripEvery } = read.data
-  return {
-    name,
-    stripEveryS: stripEvery ?? null,
-    parts: parts.map((part) => ({
-      key: part.key,
-      name: part.name ?? null,
-      group: part.group,
-      driver: part.driver,
-      torque: part.torque ?? null,
-      leadDays: part.leadDays ?? null,
-      measures: part.measures.map((each) => ({
-        key: each.key,
-        measure: each.measure,
-        nominalM: each.nominal ?? null,
-        limitM: each.limit ?? null,
-        errorM: each.error ?? null,
-      })),
-    })),
-  }
-}
-
-function sheetOf(id: string, document: unknown): Inspection | null {
-  const read = inspectionFile.safeParse(document)
-  if (!read.success) return null
-  const { tool, on, by, readings, tiltBefore, tiltAfter, stripped, replaced } = read.data
-  return {
-    id,
-    tool,
-    on,
-    by,
-    readings: (readings ?? []).map(({ part, key, value, grade }) => ({
-      part,
-      key,
-      valueM: value ?? null,
-      grade: grade ?? null,
-    })),
-    tiltBefore: tiltBefore ?? null,
-    tiltAfter: tiltAfter ?? null,
-    stripped: stripped ?? false,
-    replaced: replaced ?? [],
-  }
 }
 
 function boreOf({ id, document }: Entry, tools: readonly ShopTool[]): ToolBore | null {

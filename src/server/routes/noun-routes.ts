@@ -8,6 +8,7 @@ import type { Stores } from '../../store/open-store.ts'
 import { actOf } from '../act.ts'
 import { type AppEnv, refuse } from '../api-error.ts'
 import { addsOthersCrossings } from '../auth/own.ts'
+import { heldTools } from '../held-tools.ts'
 import { uuidOf } from '../id-in-path.ts'
 import { jsonBody, limitedBody } from '../json-body.ts'
 import { answerChange, answerKept, versionWanted } from '../kept-answer.ts'
@@ -107,6 +108,8 @@ const saveRoute = (path: NounPath, store: Stores, { planner, now }: NounWorld) =
     if (path === 'days' && (await addsOthersCrossings(store, c.get('asker'), id, parsed.value.document))) {
       return refuse(c, 403, 'not-allowed')
     }
+    const held = path === 'days' ? await heldTools(store, id, parsed.value.document) : []
+    if (held.length > 0) return refuse(c, 422, 'refused', held)
     const kept = store[path]
     const { act, expectedVersion } = how.asked
     const entry = { id, ...parsed.value }
