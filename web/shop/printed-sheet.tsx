@@ -5,14 +5,23 @@ import {
   isSized,
   type MeasureSpec,
 } from '../../shared/core/shop/template.ts'
+import { formatQuantity } from '../../shared/quantities/format-quantity.ts'
 import { shown } from '../fields/shown.ts'
+import { units } from '../state/unit-choice.ts'
 import type { ShopTool, ShopView } from './shop-facts.ts'
 import { gradeName, measureName, partName } from './shop-said.ts'
 import { SHOP } from './shop-words.ts'
 
-/** A size of a part, in the fine units of the bench. */
-export const sizeWords = (valueM: number | null): string =>
-  valueM === null ? '' : shown(valueM, Math.abs(valueM) > 0.02 ? 'diameter' : 'movement')
+/** From here on a size is read with a rule or a calliper, not with a feeler. */
+const LARGE_M = 0.02
+
+/** A size of a part, in the fine units of the bench: a feeler tells a thousandth of an inch from the next. */
+export function sizeWords(valueM: number | null): string {
+  if (valueM === null) return ''
+  if (Math.abs(valueM) > LARGE_M) return shown(valueM, 'diameter')
+  if (valueM === 0) return units.value === 'us' ? '0 in' : '0 mm'
+  return formatQuantity(valueM, 'movement', units.value, { unit: units.value === 'us' ? 'in' : 'mm' })
+}
 
 /** The limit as a sheet prints it; a length may be out either way. */
 export function limitWords(spec: MeasureSpec): string {

@@ -1,6 +1,6 @@
 import { isSized } from '../../shared/core/shop/template.ts'
 import { inOrder } from '../../shared/core/shop/tool-state.ts'
-import { shown } from '../fields/shown.ts'
+import { sizeWords } from './printed-sheet.tsx'
 import type { ShopTool, ShopView } from './shop-facts.ts'
 import { dayWords, gradeName, measureName, partNameOf } from './shop-said.ts'
 import { SHOP } from './shop-words.ts'
@@ -28,10 +28,7 @@ export function ToolHistory({ tool, view }: { readonly tool: ShopTool; readonly 
                   const name = measure === null ? reading.key : measureName(measure)
                   const said =
                     reading.valueM !== null && (measure === null || isSized(measure))
-                      ? shown(
-                          reading.valueM,
-                          measure === 'length' || measure === 'diameter' ? 'diameter' : 'movement',
-                        )
+                      ? sizeWords(reading.valueM)
                       : gradeName(reading.grade ?? '')
                   return (
                     <li key={`${reading.part} ${reading.key}`}>
