@@ -8,7 +8,7 @@ import type { BothLanguages, Say } from './language.ts'
 import { withSpanish } from './learned-languages.ts'
 import { wallName } from './pipe-name.ts'
 import { knowsWord, planWord } from './plan-words.ts'
-import { saidQuantity, saidTapeDepth } from './say-quantity.ts'
+import { saidQuantity, saidRoughly, saidTapeDepth } from './say-quantity.ts'
 import { soilGroupName } from './soil-words.ts'
 
 export const ASSUMPTION_TEMPLATES: BothLanguages<keyof typeof EN_ASSUMPTIONS> = withSpanish(
@@ -54,6 +54,9 @@ const KIND_OF_NAME: Readonly<Record<string, Kind>> = {
 }
 /** Read off a tape, in inches to six feet. */
 const TAPE = /^(clearance|pit|wall|line|reading)\.|^shots\.\d+\.depth$|\.ownerClearance$/
+/** Usual sizes that nobody measures: said roughly, and as roughly meant. */
+const USUAL_SIZES = ['pit.width', 'pit.exitLength', 'pit.workingLength', 'line.hitWindow', 'tool.length']
+const ABOUT = { en: 'about', es: 'unos' } as const
 /** A length so roughly known that two digits say more than they should: 3300 ft, 1000 m. */
 const ROUGH_LENGTHS = ['wear.bodyLifeMediumSoil']
 const FEET_AND_METRES = { us: 'ft', si: 'm' } as const
@@ -97,6 +100,7 @@ export function assumedValue(
   if (TIMES.includes(name)) return `${value} ×`
   if (ROUGH_LENGTHS.includes(name))
     return formatQuantity(value, 'length', say.system, { unit: FEET_AND_METRES[say.system], digits: 2 })
+  if (USUAL_SIZES.includes(name)) return `${ABOUT[say.lang]} ${saidRoughly(value, say)}`
   if (unit === 'm' && TAPE.test(name)) return saidTapeDepth(value, say)
   const kind = KIND_OF_NAME[name] ?? KIND_OF_UNIT[unit]
   return kind === undefined ? saidQuantity(value, 'ratio', say) : saidQuantity(value, kind, say)

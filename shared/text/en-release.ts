@@ -46,9 +46,9 @@ export const EN_RELEASE = {
   'clearance-short':
     'Line {line:whole}, {kind:utility}: {separationM:tapeDown} from the bore’s center to the line; it takes {requiredM:tapeUp}, so {shortM:tapeUp} is missing. Take the bore that much farther from it (deeper, where it passes under), launch from the nearer pit, or move the path.',
   'cover-too-small':
-    'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Not enough: it wants {wantedM:tapeUp}. Go deeper or use a smaller tool; the permit’s figure replaces ours.',
+    'Under the {kind:surface} from {fromM:length} to {toM:length}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Not enough: it wants {wantedM:tapeUp}. Go deeper or use a smaller tool; the permit’s figure replaces ours.',
   'cover-check':
-    'Under the {kind:surface}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Thin: {wantedM:tapeUp} is usual. Take photos before, and watch the surface while the tool runs.',
+    'Under the {kind:surface} from {fromM:length} to {toM:length}: {coverM:tapeDown} of cover, {coverRatio:oneDecimal} bore diameters. Thin: {wantedM:tapeUp} is usual. Take photos before, and watch the surface while the tool runs.',
   'ticket-dates':
     'The ticket expires ({expires:text}) before it starts ({starts:text}). Copy both again off the printed ticket.',
   'listed-owner-silent':

@@ -50,9 +50,9 @@ export const ES_RELEASE = {
   'clearance-short':
     'Línea {line:whole}, {kind:utility}: hay {separationM:tapeDown} del centro de la perforación a la línea; se necesitan {requiredM:tapeUp}, faltan {shortM:tapeUp}. Aleje la perforación esa medida (más hondo, si pasa por debajo), lance desde el pozo más cercano o mueva el trazo.',
   'cover-too-small':
-    'Con {kind:surface} encima: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. No alcanza: se piden {wantedM:tapeUp}. Baje más o use un topo menor; la cifra del permiso sustituye a la nuestra.',
+    'Con {kind:surface} encima, de {fromM:length} a {toM:length}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. No alcanza: se piden {wantedM:tapeUp}. Baje más o use un topo menor; la cifra del permiso sustituye a la nuestra.',
   'cover-check':
-    'Con {kind:surface} encima: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. Es poco: lo usual son {wantedM:tapeUp}. Tome fotos antes y vigile la superficie mientras trabaja el topo.',
+    'Con {kind:surface} encima, de {fromM:length} a {toM:length}: {coverM:tapeDown} de recubrimiento, {coverRatio:oneDecimal} diámetros de perforación. Es poco: lo usual son {wantedM:tapeUp}. Tome fotos antes y vigile la superficie mientras trabaja el topo.',
   'ticket-dates':
     'El boleto vence ({expires:text}) antes de empezar ({starts:text}). Copie otra vez las dos fechas del boleto impreso.',
   'listed-owner-silent':

@@ -32,10 +32,16 @@ function acceptedWords(accepted: string, lang: Language): string {
   return (Object.hasOwn(known, accepted) ? known[accepted] : undefined) ?? accepted
 }
 
-/** The value, and what it means where that says more than the value does. */
-function candidateWords({ value, means }: Candidate, lang: Language): string {
+/** What a reading means, in words, where the reading itself does not say it. */
+export function candidateMeaning({ value, means }: Candidate, lang: Language): string | null {
   const saysNoMore = means === '' || means.split(', ').every((part) => value.includes(part))
-  return saysNoMore || means === 'the nearest known key' ? value : `${value} (${acceptedWords(means, lang)})`
+  return saysNoMore || means === 'the nearest known key' ? null : acceptedWords(means, lang)
+}
+
+/** The value, and what it means where that says more than the value does. */
+function candidateWords(candidate: Candidate, lang: Language): string {
+  const meaning = candidateMeaning(candidate, lang)
+  return meaning === null ? candidate.value : `${candidate.value} (${meaning})`
 }
 
 function orList(items: readonly string[], lang: Language): string {
@@ -119,13 +125,29 @@ function acceptedSentence({ code, accepted }: Issue, lang: Language): string | n
   return fill(PARTS[lang][part], { list: acceptedWords(accepted, lang) }, { lang, system: US })
 }
 
-/** The question a field asks, when it has one of its own. */
-function questionOf({ code, path }: Issue, lang: Language): string | null {
-  if (code !== 'ask') return null
+const BARE_NUMBER = /^[\d\s.,/-]+$/
+
+/** The question a field asks, when it has one of its own; a number without a unit is asked for its unit. */
+function questionOf({ code, path, given }: Issue, lang: Language): string | null {
+  if (code !== 'ask' || (given !== undefined && BARE_NUMBER.test(given))) return null
   for (const [ending, question] of Object.entries(QUESTIONS[lang])) {
     if (path === ending || path.endsWith(`.${ending}`)) return question
   }
   return null
+}
+
+/** What is wrong with what was given, and what would do; for a place where the readings stand beside it, to be taken. */
+export function issueWithoutReadings(issue: Issue, lang: Language): string {
+  const { us } = bothSystems(lang)
+  const values: TextValues = { ...issue.values, ...(issue.given === undefined ? {} : { given: issue.given }) }
+  const most = values.most ?? values.max
+  const template = templateOf(ISSUE_TEMPLATES[lang], issue.code, variantsOf(issue))
+  const what =
+    questionOf(issue, lang) ??
+    fill(template ?? `${plainCode(issue.code)}.`, most === undefined ? values : { ...values, most }, us)
+  return [what, rangeSentence(issue, lang), acceptedSentence(issue, lang)]
+    .filter((part) => part !== null)
+    .join(' ')
 }
 
 /**
@@ -133,20 +155,9 @@ function questionOf({ code, path }: Issue, lang: Language): string | null {
  * beside the field, or after the path.
  */
 export function issueSentence(issue: Issue, lang: Language): string {
-  const { us } = bothSystems(lang)
-  const question = questionOf(issue, lang)
-  const values: TextValues = { ...issue.values, ...(issue.given === undefined ? {} : { given: issue.given }) }
-  const most = values.most ?? values.max
-  const template = templateOf(ISSUE_TEMPLATES[lang], issue.code, variantsOf(issue))
-  const what =
-    question ??
-    fill(template ?? `${plainCode(issue.code)}.`, most === undefined ? values : { ...values, most }, us)
   const candidates = (issue.candidates ?? []).map((each) => candidateWords(each, lang))
-  const meant =
-    candidates.length === 0
-      ? null
-      : fill(PARTS[lang][question ? 'answers' : 'didYouMean'], { list: orList(candidates, lang) }, us)
-  return [what, rangeSentence(issue, lang), acceptedSentence(issue, lang), meant]
-    .filter((part) => part !== null)
-    .join(' ')
+  if (candidates.length === 0) return issueWithoutReadings(issue, lang)
+  const part = questionOf(issue, lang) === null ? 'didYouMean' : 'answers'
+  const meant = fill(PARTS[lang][part], { list: orList(candidates, lang) }, bothSystems(lang).us)
+  return `${issueWithoutReadings(issue, lang)} ${meant}`
 }

@@ -62,6 +62,15 @@ export function saidTapeDepth(depthM: number, say: Say): string {
   return inchesText(fromSi(depthM, INCH), EIGHTHS)
 }
 
+const FOOT_M = 12 * INCH_M
+
+/** A size nobody measured and nobody laid out: 24 in for 0.6 m, not 23-5/8; a quarter of a foot from there on. */
+export function saidRoughly(lengthM: number, say: Say): string {
+  if (say.system === 'si' || lengthM < INCH_M) return saidQuantity(lengthM, 'length', say)
+  const stepM = lengthM < FOOT_M ? INCH_M : 3 * INCH_M
+  return saidQuantity(Math.round(lengthM / stepM) * stepM, 'length', say)
+}
+
 /** Past this a difference is a rounding of the sum, not a length. */
 const GRACE = 1e-6
 

@@ -1,5 +1,5 @@
 import type { Issue } from '../../shared/core/outcome.ts'
-import { issueSentence } from '../../shared/text/issue-sentences.ts'
+import { candidateMeaning, issueSentence, issueWithoutReadings } from '../../shared/text/issue-sentences.ts'
 import { say } from '../state/unit-choice.ts'
 
 type Props = {
@@ -15,15 +15,23 @@ export function IssueNotes({ id, issues, onTake }: Props) {
     <div id={id} class="issues" aria-live="polite">
       {issues.map((issue) => (
         <div key={`${issue.path} ${issue.code}`} class="issue">
-          <p>{issueSentence(issue, say.value.lang)}</p>
+          <p>{(onTake ? issueWithoutReadings : issueSentence)(issue, say.value.lang)}</p>
           {onTake && issue.candidates && issue.candidates.length > 0 && (
             <div class="candidates">
-              {issue.candidates.map(({ value, means }) => (
-                <button key={value} type="button" class="small" onClick={() => onTake(value)}>
-                  {value}
-                  {means !== '' && !value.includes(means) && <span class="means"> {means}</span>}
-                </button>
-              ))}
+              {issue.candidates.map((candidate) => {
+                const means = candidateMeaning(candidate, say.value.lang)
+                return (
+                  <button
+                    key={candidate.value}
+                    type="button"
+                    class="small"
+                    onClick={() => onTake(candidate.value)}
+                  >
+                    {candidate.value}
+                    {means !== null && <span class="means"> {means}</span>}
+                  </button>
+                )
+              })}
             </div>
           )}
         </div>

@@ -2,12 +2,13 @@ import { useEffect, useState } from 'preact/hooks'
 import { formatQuantity } from '../../shared/quantities/format-quantity.ts'
 import { type PipeNote, parsePipeNote } from '../../shared/quantities/parse-trade.ts'
 import { pipeNameOf } from '../../shared/text/pipe-name.ts'
-import { type Path, textAt } from '../state/document-path.ts'
+import { type Path, textAt, valueAt } from '../state/document-path.ts'
 import type { Json, JsonObject } from '../state/json.ts'
 import { say } from '../state/unit-choice.ts'
 import { FIELD_WORDS } from '../words/field-words.ts'
 import { describedBy, FieldFrame } from './field-frame.tsx'
 import { type FieldPlace, fieldId } from './field-place.ts'
+import { keepUnread, unreadAt } from './unread-note.ts'
 
 /** Digits enough that a size given to a thousandth of an inch comes back as it was given. */
 const DIGITS = 7
@@ -44,13 +45,15 @@ function pipeInWords(document: JsonObject, path: Path): string {
 /** A pipe as it is noted on a job sheet; what was understood is written into the fields of the file. */
 export function PipeNoteField({ model, path, label, hint }: FieldPlace) {
   const id = fieldId(`${path}.note`)
-  const [text, setText] = useState('')
-  const [isLeft, setLeft] = useState(false)
+  const pipe = () => valueAt(model.document.peek(), path)
+  const [text, setText] = useState(() => unreadAt(path, pipe()))
+  const [isLeft, setLeft] = useState(text !== '')
   const note = text.trim() === '' ? null : parsePipeNote(text)
   const read = (typed: string) => {
     setText(typed)
     const parsed = typed.trim() === '' ? null : parsePipeNote(typed)
     if (parsed?.ok) model.setAll(changesFrom(path, parsed, typed))
+    keepUnread(path, parsed === null || parsed.ok ? null : typed, pipe())
   }
   const issues = isLeft && note !== null && !note.ok ? [{ ...note.issue, path: `${path}.note` }] : []
   const isUnread = issues.length > 0

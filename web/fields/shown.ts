@@ -1,12 +1,22 @@
 import type { Kind } from '../../shared/core/kinds.ts'
 import type { Spread } from '../../shared/core/plan/plan.ts'
-import { NO_NUMBER } from '../../shared/quantities/format-quantity.ts'
-import { saidChance, saidQuantity } from '../../shared/text/say-quantity.ts'
+import { formatQuantity, NO_NUMBER } from '../../shared/quantities/format-quantity.ts'
+import { saidChance, saidQuantity, saidRoughly } from '../../shared/text/say-quantity.ts'
 import { say } from '../state/unit-choice.ts'
 
 /** A quantity in the reader's units; a dash where there is none. */
 export const shown = (valueSi: number | null, kind: Kind): string =>
   valueSi === null ? NO_NUMBER : saidQuantity(valueSi, kind, say.value)
+
+/** A usual size nobody measured. */
+export const shownRoughly = (lengthM: number): string => saidRoughly(lengthM, say.value)
+
+/** What is dug, one unit in a column, however small the pit. */
+export const shownDug = (volumeM3: number): string =>
+  formatQuantity(volumeM3, 'volume', say.value.system, {
+    unit: say.value.system === 'us' ? 'ft3' : 'm3',
+    digits: 2,
+  })
 
 export const shownChance = (probability: number | null): string =>
   probability === null ? NO_NUMBER : saidChance(probability, say.value.lang)

@@ -5,6 +5,7 @@ import { useLocation } from 'preact-iso'
 import { isSignedOut } from '../access/session-state.ts'
 import { SignInNote } from '../access/sign-in-note.tsx'
 import { CrossingPage } from '../crossings/crossing-page.tsx'
+import { forgetUnread } from '../fields/unread-note.ts'
 import { SitePanel } from '../site/site-panel.tsx'
 import { saveCrossingFile } from '../state/crossing-file.ts'
 import { type CrossingModel, createCrossingModel } from '../state/crossing-model.ts'
@@ -37,6 +38,7 @@ type OpenProps = {
 const keepTyped = (model: CrossingModel, saver: Saver, keeper: WorkKeeper): (() => void) =>
   effect(() => {
     const document = model.document.value
+    if (model.opened.value > 0) forgetUnread(location.pathname)
     if (saver.state.value.state === 'saved') keeper.forget()
     else keeper.keep({ base: saver.base.value, document })
   })

@@ -4,7 +4,7 @@ import { NO_NUMBER } from '../../shared/quantities/format-quantity.ts'
 import { planWord } from '../../shared/text/plan-words.ts'
 import { saidTapeDepth, saidTapeSafely } from '../../shared/text/say-quantity.ts'
 import { wayOutSentence } from '../../shared/text/verdict-sentence.ts'
-import { shown } from '../fields/shown.ts'
+import { shown, shownDug, shownRoughly } from '../fields/shown.ts'
 import { profileWord } from '../profile/profile-words.ts'
 import { say } from '../state/unit-choice.ts'
 import { FURTHER } from '../words/further-words.ts'
@@ -100,8 +100,8 @@ export function SheetPits({ plan: { pits } }: Pick<Props, 'plan'>) {
               pit.kind === 'pit' ? serves : `${serves}: ${planWord('end', pit.kind, say.value)}`,
               shown(pit.atM, 'length'),
               shown(pit.floorDepthM, 'depth'),
-              `${shown(pit.lengthM, 'length')} × ${shown(pit.widthM, 'length')}`,
-              shown(pit.volumeM3, 'volume'),
+              `${shownRoughly(pit.lengthM)} × ${shownRoughly(pit.widthM)}`,
+              shownDug(pit.volumeM3),
               mind.length === 0 ? NO_NUMBER : mind.join(', '),
             ],
           }

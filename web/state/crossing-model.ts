@@ -4,6 +4,7 @@ import type { Issue } from '../../shared/core/outcome.ts'
 import type { CrossingInput } from '../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../shared/core/plan/plan.ts'
 import { planCrossing } from '../../shared/core/plan/plan-crossing.ts'
+import { alsoNeeded } from './also-needed.ts'
 import { type Path, withValue } from './document-path.ts'
 import { waitsForGeodesics } from './geodesics-on-demand.ts'
 import type { Json, JsonObject } from './json.ts'
@@ -108,7 +109,8 @@ export function createCrossingModel(initial: JsonObject, options: Options = {}):
       if (unread.value.size === 0) return { state: 'current', ...lastGood }
     }
     const issues = [...unread.value.values(), ...(outcome.ok ? [] : outcome.issues)]
-    return lastGood === null ? { state: 'none', issues } : { state: 'former', ...lastGood, issues }
+    if (lastGood !== null) return { state: 'former', ...lastGood, issues }
+    return { state: 'none', issues: parsed.ok ? issues : [...issues, ...alsoNeeded(settled.value, issues)] }
   })
 
   return {

@@ -1,4 +1,5 @@
 import { effect } from '@preact/signals'
+import { forgetUnread } from '../fields/unread-note.ts'
 import { recall, recallHere, remember, rememberHere } from './browser-memory.ts'
 import type { CrossingModel } from './crossing-model.ts'
 import { type JsonObject, parseObject } from './json.ts'
@@ -12,9 +13,17 @@ export function recalledDraft(): JsonObject | null {
 }
 
 /** Keeps the crossing in hand in this browser, as it is typed. */
-export const keepDraft = (model: CrossingModel): (() => void) =>
-  effect(() => {
+export function keepDraft(model: CrossingModel): () => void {
+  const stopKeeping = effect(() => {
     const text = JSON.stringify(model.document.value)
     remember(KEY, text)
     rememberHere(KEY, text)
   })
+  const stopForgetting = effect(() => {
+    if (model.opened.value > 0) forgetUnread('/')
+  })
+  return () => {
+    stopKeeping()
+    stopForgetting()
+  }
+}

@@ -86,7 +86,7 @@ export const EN_FORM = {
     uscs: 'USCS symbol',
     sptN: 'Blow count N',
     sptHint: 'N1,60: corrected, a plain number',
-    dug: 'How the launch pit dug',
+    dug: 'How hard the launch pit was to dig',
     stones: 'Stones',
     more: 'Measured values',
     consistency: 'Consistency or density',

@@ -106,6 +106,8 @@ function coverReasons({ bore }: ReleaseFacts): ReleaseReason[] {
   return bore.coverByReach.flatMap((reach) => {
     const values = {
       kind: reach.kind,
+      fromM: reach.fromM,
+      toM: reach.toM,
       coverM: reach.coverM,
       coverRatio: reach.coverRatio,
       wantedM: reach.wantedM,

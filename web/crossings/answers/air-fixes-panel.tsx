@@ -10,7 +10,7 @@ import { type AirReach, airReach, REACH_LIMITS, type Reach } from '../../../shar
 import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { formatMoney } from '../../../shared/quantities/format-money.ts'
-import { NO_NUMBER } from '../../../shared/quantities/format-quantity.ts'
+import { formatQuantity, NO_NUMBER } from '../../../shared/quantities/format-quantity.ts'
 import { parseQuantity } from '../../../shared/quantities/parse-quantity.ts'
 import { airFixSentence } from '../../../shared/text/air-fix-sentences.ts'
 import { shown } from '../../fields/shown.ts'
@@ -106,21 +106,37 @@ function reachText(
   { value, why }: Reach,
   what: keyof typeof W.notNow,
   words: (value: number) => string,
-  most: number,
+  most: string,
 ): string {
   if (value !== null) return words(value)
-  return why === 'beyond' ? W.beyond(words(most)) : W.notNow[what]
+  return why === 'beyond' ? W.beyond(most) : W.notNow[what]
 }
 
 function ReachFigures({ reach }: { readonly reach: AirReach }) {
   const length = (m: number) => shown(m, 'length')
+  // As far as was looked, no measure: 980 ft, not 984 ft 3 in.
+  const asFarAs = (m: number) => {
+    const { system } = say.value
+    return formatQuantity(m, 'length', system, { unit: system === 'us' ? 'ft' : 'm', digits: 2 })
+  }
   return (
     <div class="figures">
-      <Figure label={W.longest} value={reachText(reach.longestHoseM, 'hose', length, REACH_LIMITS.hoseM)} />
-      <Figure label={W.tools} value={reachText(reach.mostTools, 'tools', String, REACH_LIMITS.tools)} />
+      <Figure
+        label={W.longest}
+        value={reachText(reach.longestHoseM, 'hose', length, asFarAs(REACH_LIMITS.hoseM))}
+      />
+      <Figure
+        label={W.tools}
+        value={reachText(reach.mostTools, 'tools', String, String(REACH_LIMITS.tools))}
+      />
       <Figure
         label={W.highest}
-        value={reachText(reach.highestSiteM, 'site', (m) => shown(m, 'altitude'), REACH_LIMITS.siteM)}
+        value={reachText(
+          reach.highestSiteM,
+          'site',
+          (m) => shown(m, 'altitude'),
+          asFarAs(REACH_LIMITS.siteM),
+        )}
       />
     </div>
   )

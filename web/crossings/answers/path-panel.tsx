@@ -1,7 +1,7 @@
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { NO_NUMBER } from '../../../shared/quantities/format-quantity.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
-import { shown, shownChance } from '../../fields/shown.ts'
+import { shown, shownChance, shownRoughly } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { FURTHER } from '../../words/further-words.ts'
 import { RoomyPanel } from '../form/panel.tsx'
@@ -50,7 +50,7 @@ export function PathPanel({ plan }: { readonly plan: Plan }) {
         <Figure label={W.lateral} value={shown(deviation.lateralM.p90, 'length')} working={path} />
         <Figure label={W.vertical} value={shown(deviation.verticalM.p90, 'length')} working={path} />
         <Figure
-          label={`${W.hit} ${shown(deviation.windowM, 'length')}`}
+          label={`${W.hit} ${shownRoughly(deviation.windowM)}`}
           value={shownChance(deviation.hitProbability)}
           working={path}
         />

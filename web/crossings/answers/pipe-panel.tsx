@@ -1,7 +1,7 @@
 import type { PipePart, Plan } from '../../../shared/core/plan/plan.ts'
 import { pipeName } from '../../../shared/text/pipe-name.ts'
 import { planWord } from '../../../shared/text/plan-words.ts'
-import { shown } from '../../fields/shown.ts'
+import { shown, shownDug, shownRoughly } from '../../fields/shown.ts'
 import { say } from '../../state/unit-choice.ts'
 import { FURTHER } from '../../words/further-words.ts'
 import { FoldedPanel, RoomyPanel } from '../form/panel.tsx'
@@ -83,11 +83,11 @@ export function PitsPanel({ plan: { pits } }: { readonly plan: Plan }) {
               pit.kind === 'pit' ? serves : `${serves}: ${planWord('end', pit.kind, say.value)}`,
               shown(pit.atM, 'length'),
               shown(pit.floorDepthM, 'depth'),
-              `${shown(pit.lengthM, 'length')} × ${shown(pit.widthM, 'length')}`,
+              `${shownRoughly(pit.lengthM)} × ${shownRoughly(pit.widthM)}`,
               <OpenFigure
                 key="volume"
                 label={`${serves}, ${P.columns[4] ?? ''}`}
-                value={shown(pit.volumeM3, 'volume')}
+                value={shownDug(pit.volumeM3)}
                 relations={['pit-volume', 'pit-slope']}
                 about={`pit at ${pit.serves}`}
               />,
