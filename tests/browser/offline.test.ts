@@ -112,3 +112,27 @@ test(
   },
   WAIT_MS,
 )
+
+test(
+  'a crossing taken away with no signal, and changed by somebody else meanwhile, stays, and it is said',
+  async () => {
+    const page = await openKept()
+    await page.goto(new URL('/crossings', site.address).href)
+    const row = page.getByRole('listitem').filter({ has: page.getByRole('link', { name: DEMO }) })
+    await row.waitFor()
+    await page.context().setOffline(true)
+    await row.getByRole('button', { name: /^Delete/ }).click()
+    await page.getByText(/is taken away here; the server is told when the connection is back/).waitFor()
+    const other = await site.open(PHONE)
+    await other.goto(new URL('/crossings', site.address).href)
+    await other.getByRole('link', { name: DEMO }).click()
+    await other.getByRole('textbox', { name: 'Length, face to face' }).fill('34 ft')
+    await other.getByRole('button', { name: 'Save', exact: true }).click()
+    await other.getByText(/^Saved at version/).waitFor()
+    await page.context().setOffline(false)
+    await page.getByText(/has been changed meanwhile\. Look at it first, then try again\./).waitFor()
+    await row.getByRole('link', { name: DEMO }).click()
+    expect(await page.getByRole('textbox', { name: 'Length, face to face' }).inputValue()).toBe('34 ft')
+  },
+  WAIT_MS,
+)

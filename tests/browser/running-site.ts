@@ -62,8 +62,8 @@ function launch(): Promise<Browser> {
 function watch(page: Page, address: string, said: string[]): void {
   page.on('pageerror', (error) => said.push(`threw ${error.message}`))
   page.on('console', (message) => {
-    // A page without a signal, a server or a session is part of the journey.
-    const isCutOff = /ERR_(INTERNET_DISCONNECTED|CONNECTION_REFUSED)|status of (401|403|422) /.test(
+    // A page without a signal, a server or a session, or with an older version than the server, is part of the journey.
+    const isCutOff = /ERR_(INTERNET_DISCONNECTED|CONNECTION_REFUSED)|status of (401|403|409|422) /.test(
       message.text(),
     )
     if (message.type() === 'error' && !isCutOff) {

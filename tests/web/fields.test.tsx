@@ -13,6 +13,7 @@ import { chooseUnits } from '../../web/state/unit-choice.ts'
 let model: CrossingModel
 beforeEach(() => {
   chooseUnits('us')
+  sessionStorage.clear()
   model = createCrossingModel(FIRST_PRESET, { soon: (run) => run() })
 })
 afterEach(cleanup)
@@ -24,6 +25,19 @@ const lengthField = () => {
 }
 
 describe('a quantity', () => {
+  test('a pressure without a unit is asked for its unit, once, with a button for each', () => {
+    render(
+      <QuantityField model={model} path="air.compressor.pressure" label="Pressure" kind="gaugePressure" />,
+    )
+    const field = screen.getByLabelText<HTMLInputElement>('Pressure')
+    fireEvent.input(field, { target: { value: '100' } })
+    fireEvent.blur(field)
+    const said = screen.getByText(/“100” has no unit/).textContent ?? ''
+    expect(said).not.toMatch(/runs on so little|Did you mean|Answer with/)
+    fireEvent.click(screen.getByRole('button', { name: '100 psi' }))
+    expect(at('air.compressor.pressure')).toBe('100 psi')
+  })
+
   test('complete text reaches the crossing at once', () => {
     fireEvent.input(lengthField(), { target: { value: '36 ft' } })
     expect(at('line.length')).toBe('36 ft')
@@ -116,6 +130,17 @@ describe('a pipe note', () => {
     expect(model.answers.value.state).toBe('current')
   })
 
+  test('one that is not known is still there after a reload, beside its own pipe only', () => {
+    const typed = noteField()
+    fireEvent.input(typed, { target: { value: 'purple pipe' } })
+    cleanup()
+    expect(noteField().value).toBe('purple pipe')
+    expect(screen.getByText(/“purple pipe” is not a pipe known here/)).toBeDefined()
+    cleanup()
+    model.set('pipes.0.size', '2')
+    expect(noteField().value).toBe('')
+  })
+
   test('one that is not known says so with examples, and shows the former pipe as the former', () => {
     const field = noteField()
     fireEvent.input(field, { target: { value: 'purple pipe' } })
@@ -175,7 +200,12 @@ describe('lines crossed', () => {
     render(<LinesPanel model={model} />)
     expect(model.issues.value.map((issue) => issue.path)).toContain('utilities.0.depthTo')
     const row = screen.getByRole('group', { name: 'Line 1' })
-    fireEvent.click(within(row).getByRole('button', { name: /top/ }))
+    const datum = within(row).getByLabelText('Depth is to')
+    expect(datum.getAttribute('aria-invalid')).toBe('true')
+    expect(within(row).getByText('What is the depth of this line measured to?')).toBeDefined()
+    // What it may be already stands in the list: no second one of buttons.
+    expect(within(row).queryByRole('button', { name: /^top/ })).toBeNull()
+    fireEvent.change(datum, { target: { value: 'top' } })
     expect(at('utilities.0.depthTo')).toBe('top')
   })
 })

@@ -1,4 +1,6 @@
 import type { Kind } from '../../shared/core/kinds.ts'
+import { formatQuantity } from '../../shared/quantities/format-quantity.ts'
+import { say } from '../state/unit-choice.ts'
 import { wordsOfDottedName } from '../words/dotted-name.ts'
 import { shown, shownNumber } from './shown.ts'
 
@@ -31,7 +33,17 @@ const CROSS_SIZE = /^(bore|diameter|.*Diameter)$/
 
 export type LooseValue = { readonly name: string; readonly value: string }
 
+/** Three digits, as a barometer is read: 14.7 psia. */
+const barometerText = (valuePa: number): string => {
+  const { system } = say.value
+  return formatQuantity(valuePa, 'absolutePressure', system, {
+    unit: system === 'us' ? 'psia' : 'bara',
+    digits: 3,
+  })
+}
+
 function numberByTail(name: string, value: number): LooseValue {
+  if (name === 'barometerPa') return { name: wordsOfDottedName('barometer'), value: barometerText(value) }
   const found = KIND_OF_TAIL.find(([tail]) => name.endsWith(tail) && name.length > tail.length)
   if (found === undefined) return { name: wordsOfDottedName(name), value: shownNumber(value) }
   const [tail, kind] = found

@@ -64,7 +64,7 @@ export const ES_FURTHER: typeof EN_FURTHER = {
   pits: {
     heading: 'Pozos',
     caption: 'Pozos, del lanzamiento a la recepción',
-    columns: ['pozo', 'en', 'piso', 'largo × ancho, unos', 'volumen', 'ojo'],
+    columns: ['pozo', 'en', 'piso', 'largo × ancho (aprox.)', 'volumen', 'ojo'],
     ladder: 'escalera',
     protection: 'ademe o talud',
     shored: 'ademado o con cajón',

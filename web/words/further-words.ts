@@ -64,7 +64,7 @@ export const EN_FURTHER = {
   pits: {
     heading: 'Pits',
     caption: 'Pits, launch to receiving',
-    columns: ['pit', 'at', 'floor', 'length × width, about', 'volume', 'mind'],
+    columns: ['pit', 'at', 'floor', 'length × width (about)', 'volume', 'mind'],
     ladder: 'ladder',
     protection: 'shore or slope',
     shored: 'shored or boxed',

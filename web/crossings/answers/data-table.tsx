@@ -13,6 +13,11 @@ type Props = {
   }[]
 }
 
+/** One number with its unit: never parted at the end of a line. */
+const ONE_QUANTITY = /^[−-]?[\d.,]+ \S{1,6}$/
+const classOf = (cell: ComponentChildren): string | undefined =>
+  typeof cell === 'string' && ONE_QUANTITY.test(cell) ? 'quantity' : undefined
+
 /**
  * A table that stacks on a narrow screen, each cell under its column's name. Roles are given outright: browsers drop
  * those of a table that is laid out otherwise.
@@ -34,7 +39,7 @@ export function DataTable({ caption, columns, rows, isShort = false }: Props) {
         <tbody key={key}>
           <tr>
             {cells.map((cell, at) => (
-              <td key={columns[at] ?? at} data-column={columns[at]}>
+              <td key={columns[at] ?? at} class={classOf(cell)} data-column={columns[at]}>
                 {cell}
               </td>
             ))}
