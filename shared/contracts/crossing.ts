@@ -5,6 +5,7 @@ import { air } from './air-line.ts'
 import { depth, end, line, over, PIT, pipe, shots, spread, surface, tool } from './crossing-parts.ts'
 import { emergency } from './emergency.ts'
 import { groundStretch } from './ground-stretch.ts'
+import { learned, pastBore } from './learned.ts'
 import { locate } from './locate.ts'
 import { aim, observation } from './observations.ts'
 import { overhead, privateLines } from './private-lines.ts'
@@ -40,6 +41,8 @@ export const crossingSchema = (bare: BareNumbers) =>
       privateLines: privateLines.optional(),
       overhead: overhead(bare).optional(),
       emergency: emergency.optional(),
+      learned: learned.optional(),
+      pastBores: z.array(pastBore(bare)).max(100).optional(),
       rates: rates.optional(),
       spread: spread.optional(),
     })
@@ -66,6 +69,8 @@ export const crossingSchema = (bare: BareNumbers) =>
         privateLines: c.privateLines ?? null,
         overhead: c.overhead ?? [],
         emergency: c.emergency ?? null,
+        learned: c.learned ?? [],
+        pastBores: c.pastBores ?? [],
         rates: c.rates ?? null,
         spread: c.spread ?? { seed: 1, draws: 1024 },
       }),

@@ -9,6 +9,7 @@ import {
 import type { Plan } from '../core/plan/plan.ts'
 import { SOURCES, type SourceKey } from '../sources.ts'
 import { airPart as air } from './air-result.ts'
+import { learnedPart } from './learned.ts'
 
 /** The result of a plan, underlane/plan@1: names carry their SI unit, what does not exist is null with a reason beside it. */
 const number = z.number()
@@ -234,6 +235,7 @@ const parts = {
   clearances: z.array(clearance),
   toExpose: z.array(toExpose),
   proposals: z.array(proposal),
+  learned: z.exactOptional(z.array(learnedPart)),
   pipes: z.array(pipe),
   pull: z.strictObject({
     method: z.enum(PULL_METHODS).nullable(),

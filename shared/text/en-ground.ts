@@ -43,6 +43,13 @@ export const EN_GROUND = {
     'The rate model is plausible, not validated: no published rates of this kind of tool by soil could be read. Your own timed bores are what makes it yours.',
   shorter:
     'Lands in its window {hitNow:chance} of the time. With a pit at {pits:text} no shot is longer than {longestM:length}, and it lands there {hitProbability:chance} of the time.',
+  'family/clay': 'clay',
+  'family/frictional': 'silt, clayey and silty ground',
+  'family/sand': 'clean sand and gravel',
+  'learned/bores':
+    'Learned from {bores:whole} past bores in {family:text}, {stalled:whole} of them stalled, {excluded:whole} left out: {multiplier:twoDecimals} times the model’s rate, eight in ten between {multiplierP10:twoDecimals} and {multiplierP90:twoDecimals}. The plan has it in.',
+  'learned/file':
+    'Your own figure for {family:text}, from {bores:whole} bores{scope:text}: {multiplier:twoDecimals} times the model’s rate, eight in ten between {multiplierP10:twoDecimals} and {multiplierP90:twoDecimals}. The plan has it in.',
   'tool/none': 'nothing against it',
   'tool/check': 'look at',
   'tool/hold': 'a rule is against it',

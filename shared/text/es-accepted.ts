@@ -21,6 +21,8 @@ export const ES_ACCEPTED: Readonly<Record<string, string>> = {
   'a crossing: a JSON object': 'un cruce: un objeto JSON',
   'a word that fits the USCS symbol, or one of the two':
     'una palabra que concuerde con el símbolo USCS, o solo uno de los dos',
+  'length and time between two hose marks': 'largo y tiempo entre dos marcas de la manguera',
+  'each family of ground once': 'cada familia de suelo una sola vez',
   'the nearest known word': 'la palabra conocida más parecida',
   'the nearest known key': 'la clave conocida más parecida',
   'station for a line that crosses, offset for one alongside':

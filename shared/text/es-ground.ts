@@ -45,6 +45,13 @@ export const ES_GROUND: Readonly<Record<keyof typeof EN_GROUND, string>> = {
     'El modelo de avance es verosímil, no está validado: no se pudo leer ningún avance publicado de este tipo de topo por suelo. Sus propias perforaciones cronometradas lo hacen suyo.',
   shorter:
     'Llega a su ventana {hitNow:chance} de las veces. Con un pozo en {pits:text} ningún tiro pasa de {longestM:length}, y llega {hitProbability:chance} de las veces.',
+  'family/clay': 'arcilla',
+  'family/frictional': 'limo, suelo arcilloso y limoso',
+  'family/sand': 'arena y grava limpias',
+  'learned/bores':
+    'Aprendido de {bores:whole} perforaciones pasadas en {family:text}, {stalled:whole} de ellas atoradas, {excluded:whole} dejadas fuera: {multiplier:twoDecimals} veces el avance del modelo, ocho de diez entre {multiplierP10:twoDecimals} y {multiplierP90:twoDecimals}. El plan ya lo incluye.',
+  'learned/file':
+    'Su propio dato para {family:text}, de {bores:whole} perforaciones{scope:text}: {multiplier:twoDecimals} veces el avance del modelo, ocho de diez entre {multiplierP10:twoDecimals} y {multiplierP90:twoDecimals}. El plan ya lo incluye.',
   'tool/none': 'nada en contra',
   'tool/check': 'vea',
   'tool/hold': 'una regla está en contra',

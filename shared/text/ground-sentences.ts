@@ -6,6 +6,7 @@ import type {
   ShorterShots,
   WhatMatters,
 } from '../core/plan/ground-answers.ts'
+import type { GroundFamily, LearnedPart } from '../core/plan/learned-input.ts'
 import { EN_GROUND } from './en-ground.ts'
 import { fill } from './fill.ts'
 import { issueSentence } from './issue-sentences.ts'
@@ -81,4 +82,14 @@ export function reasonsByTools(
     }
   }
   return [...found].map(([sentence, names]) => ({ sentence, names }))
+}
+
+export const familyName = (family: GroundFamily, say: Say): string => name(`family/${family}`, say)
+
+/** How much faster or slower past bores say, on how many it rests, and of what. */
+export function learnedSentence(part: LearnedPart, say: Say): string {
+  const { from, family, multiplier, multiplierP10, multiplierP90, bores, excluded } = part
+  const values = { multiplier, multiplierP10, multiplierP90, bores, excluded, stalled: part.stalled ?? 0 }
+  const scope = part.scope === null ? '' : ` (${part.scope})`
+  return said(`learned/${from}`, { ...values, scope, family: familyName(family, say) }, say)
 }

@@ -61,6 +61,7 @@ const english = {
   people: 'people',
   watchers: 'of them watchers',
   depths: 'Depths said back',
+  learned: 'Learned from past bores',
   assumed: 'Assumed',
   working: 'Working',
 }
@@ -129,6 +130,7 @@ const spanish: PlanTableWords = {
   people: 'personas',
   watchers: 'de ellas vigías',
   depths: 'Las profundidades, repetidas',
+  learned: 'Aprendido de perforaciones pasadas',
   assumed: 'Supuestos',
   working: 'Cálculo',
 }

@@ -2,6 +2,7 @@ import type { CrossingInput } from '../../shared/core/plan/crossing-input.ts'
 import type { UnitSystem } from '../../shared/quantities/format-quantity.ts'
 import { cautionSentence } from '../../shared/text/caution-sentences.ts'
 import { checklistSentence } from '../../shared/text/checklist-sentences.ts'
+import { learnedSentence } from '../../shared/text/ground-sentences.ts'
 import type { Language, Say } from '../../shared/text/language.ts'
 import { PLAN_TABLE_WORDS } from '../../shared/text/plan-table-words.ts'
 import { releaseSentence, statusMeaning, statusWord } from '../../shared/text/release-sentences.ts'
@@ -35,8 +36,9 @@ export function planText(
     const bore = { axisDepthM: clearance.axisDepthM, boreDiameterM: plan.bore.diameterM }
     return [`  ${clearanceSentence(utility, bore, say)} ${wayOutSentence(clearance, say)}\n`]
   })
+  const learned = (plan.learned ?? []).map((part) => `  ${learnedSentence(part, say)}\n`).join('')
   const checks = plan.checklist.map((item) => `  [ ] ${checklistSentence(item, say)}\n`).join('')
   const cautions = plan.cautions.map((caution) => `  - ${cautionSentence(caution, say)}\n`).join('')
   const working = options.working ? `\n${words.working}\n${workingsText(plan.workings, say)}` : ''
-  return `${head}\n${words.cautions}\n${cautions}${parts.join('')}${echoes.length === 0 ? '' : `\n${words.depths}\n${echoes.join('')}`}\n${words.checklist}\n${checks}${working}\n${words.neverReady}\n`
+  return `${head}\n${words.cautions}\n${cautions}${parts.join('')}${echoes.length === 0 ? '' : `\n${words.depths}\n${echoes.join('')}`}${learned === '' ? '' : `\n${words.learned}\n${learned}`}\n${words.checklist}\n${checks}${working}\n${words.neverReady}\n`
 }

@@ -34,7 +34,7 @@ const DOORS: Readonly<Record<string, readonly RegExp[]>> = {
   // The engine's codes, and the citations a sentence may name.
   'shared/text': [
     /^shared\/core\/(kinds|outcome|trace|relation)\.ts$/,
-    /^shared\/core\/plan\/(plan|crossing-input|ground-answers)\.ts$/,
+    /^shared\/core\/plan\/(plan|crossing-input|ground-answers|learned-input)\.ts$/,
     /^shared\/sources/,
   ],
   // The shape of a table's rows, where the engine owns it.

@@ -34,6 +34,12 @@ describe('ground', () => {
     expect(found.tools).toBeNull()
   })
 
+  test('a plan says what past bores taught it', async () => {
+    const pastBores = [{ family: 'clay', length: '20 ft', hammerTime: '20 min' }]
+    const { stdout } = await run(['plan', '-'], { stdin: JSON.stringify({ ...A_CROSSING, pastBores }) })
+    expect(stdout).toMatch(/Learned from past bores\n {2}Learned from 1 past bores? in clay/)
+  })
+
   test('a list of tools that is not there is refused', async () => {
     const { code } = await run(['ground', '-', '--tools', 'nowhere.json'], { stdin })
     expect(code).toBe(2)

@@ -25,6 +25,7 @@ import {
   UTILITY_KINDS,
 } from '../../shared/core/plan/crossing-input.ts'
 import { AGREEMENTS, HAMMER_DIMENSIONS } from '../../shared/core/plan/ground-answers.ts'
+import { GROUND_FAMILIES } from '../../shared/core/plan/learned-input.ts'
 import { COHESIVE_STATES, GRANULAR_STATES } from '../../shared/tables/ground-families.ts'
 import { USCS_SOILS } from '../../shared/tables/uscs-soils.ts'
 import { AIR_FIX_TEMPLATES } from '../../shared/text/air-fix-sentences.ts'
@@ -139,12 +140,15 @@ describe('words for every code', () => {
 
   test('every evidence of the ground, and everything worth knowing', () => {
     const keys = [
+      ...GROUND_FAMILIES.map((each) => `family/${each}`),
       ...DECIDERS.map((each) => `evidence/${each}`),
       ...AGREEMENTS.map((each) => `agreement/${each}`),
       ...HAMMER_DIMENSIONS.map((each) => `matter/${each}`),
     ]
     expect(keys.filter((key) => !Object.hasOwn(GROUND_TEMPLATES.es, key))).toEqual([])
-    const named = Object.keys(GROUND_TEMPLATES.en).filter((key) => /^(evidence|agreement|matter)\//.test(key))
+    const named = Object.keys(GROUND_TEMPLATES.en).filter((key) =>
+      /^(evidence|agreement|matter|family)\//.test(key),
+    )
     expect(named.filter((key) => !keys.includes(key))).toEqual([])
   })
 

@@ -8,6 +8,7 @@ import type {
   OverheadInput,
   PrivateLinesInput,
 } from './asked-input.ts'
+import type { LearnedInput, PastBoreInput } from './learned-input.ts'
 
 /** One crossing as the engine takes it: SI, defaults not filled in, null where nothing was said. */
 export type CrossingInput = {
@@ -42,6 +43,8 @@ export type CrossingInput = {
   readonly privateLines: PrivateLinesInput | null
   readonly overhead: readonly OverheadInput[]
   readonly emergency: EmergencyInput | null
+  readonly learned: readonly LearnedInput[]
+  readonly pastBores: readonly PastBoreInput[]
   readonly rates: RateBook | null
   readonly spread: { readonly seed: number; readonly draws: number }
 }

@@ -29,7 +29,7 @@ function timeOfDraw(
   shaftPa: number,
   model: number,
 ): number {
-  const { state, lengthM } = solved.stretch
+  const { state, lengthM, rateMultiplier } = solved.stretch
   const k = rateFactorOfDraw(state.rateFactor, factors.rate[i] as number)
   const resistanceN = resistanceOfDraw(tipPa, shaftPa, solved.tipAreaM2, solved.shaftAreaM2, k, model)
   const energyJ = blow.energyJ * (factors.energy[i] as number)
@@ -40,7 +40,7 @@ function timeOfDraw(
     solved.quakeM * (factors.quake[i] as number),
   )
   if (setM < LEAST_SET_M) return Number.POSITIVE_INFINITY
-  const rateMPerS = planningRateMPerS(setM, blow.rateHz)
+  const rateMPerS = rateMultiplier * planningRateMPerS(setM, blow.rateHz)
   return rateMPerS < LEAST_RATE_M_PER_S ? Number.POSITIVE_INFINITY : lengthM / rateMPerS
 }
 

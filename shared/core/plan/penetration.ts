@@ -161,7 +161,7 @@ export function solveStretch(stretch: Stretch, tool: ToolFacts, blow: Blow, trac
     median: {
       tipPa,
       setM,
-      advanceMPerS: rate.advanceMPerS,
+      advanceMPerS: stretch.rateMultiplier * rate.advanceMPerS,
       gripM: Number.isFinite(grip.lengthM) ? grip.lengthM : null,
     },
   }

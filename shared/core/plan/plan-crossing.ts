@@ -10,6 +10,8 @@ import { crewSeconds, crossingRun } from './crossing-run.ts'
 import { type DrawFactors, drawFactors } from './draw-factors.ts'
 import type { Dimension } from './draw-scores.ts'
 import { heavePart } from './heave.ts'
+import { learnedParts, withLearned } from './learned.ts'
+import type { LearnedPart } from './learned-input.ts'
 import { blowAt } from './penetration.ts'
 import { pipesPart } from './pipes.ts'
 import { pitsPart } from './pits.ts'
@@ -40,6 +42,7 @@ type Timed = {
   readonly site: SiteTime
   readonly run: RunPart
   readonly factors: DrawFactors
+  readonly learned: readonly LearnedPart[]
 }
 
 function timed(
@@ -50,8 +53,10 @@ function timed(
   assumed: Assumed,
   trace: Trace,
 ): Timed {
-  const { input, line, stretches, tool, size, air } = known
+  const { input, line, tool, size, air } = known
   const blow = blowAt(tool, air.toolGaugePa, trace)
+  const learned = learnedParts(known, trace)
+  const stretches = withLearned(known.stretches, learned)
   const boreDiameterM = size.diameterM
   const facts = { input, line, stretches, tool, blow, boreDiameterM, leastCoverM, factors, assumed, trace }
   const shots = line.shots.flatMap((_, index) => solveShot(facts, index) ?? [])
@@ -61,7 +66,8 @@ function timed(
     0,
   )
   const site = siteTime(input, line, pits, pull.method, hammerS, assumed)
-  return { shots, pits, site, factors, run: crossingRun(shots, line.lengthM, site, factors, blow, assumed) }
+  const run = crossingRun(shots, line.lengthM, site, factors, blow, assumed)
+  return { shots, pits, site, factors, learned, run }
 }
 
 /** Hammering of a likely bore: with an expander the tool goes through twice. */
@@ -150,6 +156,7 @@ function compose(known: Resolved, options: PlanOptions, assumed: Assumed, trace:
     deviation,
     clearances,
     toExpose: toExposePart(input, shots, assumed.use('clearance.exposureError')),
+    ...(times.learned.length === 0 ? {} : { learned: times.learned }),
     proposals: times.shots.flatMap((shot) => shot.proposals),
     pipes,
     pull,

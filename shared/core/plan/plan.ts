@@ -3,6 +3,7 @@ import type { SourceKey } from '../../sources.ts'
 import type { Working } from '../trace.ts'
 import type { AirPart } from './air-part.ts'
 import type { ObservationMethod, PullMethod, UtilityKind } from './crossing-input.ts'
+import type { LearnedPart } from './learned-input.ts'
 import type { PathPart, Proposal, ToExpose } from './path-parts.ts'
 
 /** Good day, likely, bad day. */
@@ -225,6 +226,8 @@ export type Plan = {
   readonly clearances: readonly ClearancePart[]
   readonly toExpose: readonly ToExpose[]
   readonly proposals: readonly Proposal[]
+  /** Absent where no past bore speaks of this ground. */
+  readonly learned?: readonly LearnedPart[]
   readonly pipes: readonly PipePart[]
   readonly pull: PullPart
   readonly wear: readonly WearPart[]

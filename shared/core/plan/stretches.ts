@@ -17,6 +17,8 @@ export type Stretch = {
   readonly axisDepthM: number
   readonly state: GroundState
   readonly waterTableM: number | null
+  /** Observed over planned rate, learned from past bores; 1 where nothing was. */
+  readonly rateMultiplier: number
 }
 
 type Placed = {
@@ -132,6 +134,7 @@ export function layStretches(
         axisDepthM: line.axisDepthM((fromM + toM) / 2),
         state,
         waterTableM: each.said.waterTableM,
+        rateMultiplier: 1,
       })
     }
   })

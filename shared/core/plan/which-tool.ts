@@ -69,13 +69,20 @@ const success = (each: RankedTool): number =>
 
 const likelyS = (each: RankedTool): number => each.hammerS ?? Number.MAX_VALUE
 
+/** Past bores were made with the tool of the file: what they taught is worked out with it, and taken to the others as it is. */
+function withOwnLearning(input: CrossingInput): CrossingInput {
+  const plan = planCrossing(input)
+  return plan.ok ? { ...input, learned: plan.value.learned ?? [], pastBores: [] } : input
+}
+
 /**
  * Which of the tools on the shelf: each planned with in this crossing, what speaks against it, the best first. Fewer rules
  * against it goes before chance, chance before time. A tool out of use, or too small for the pipe, stands last with its reason.
  */
 export function whichTool(input: CrossingInput, fleet: readonly FleetTool[]): readonly RankedTool[] {
+  const learnt = withOwnLearning(input)
   const ranked = fleet.map((each): RankedTool => {
-    const plan = planCrossing({ ...input, tool: each.tool })
+    const plan = planCrossing({ ...learnt, tool: each.tool })
     if (plan.ok) return judged(each, plan.value)
     const { name, tool, withdrawn } = each
     const common = { name, diameterM: tool.diameterM, verdict: 'no' as const, reasons: [], withdrawn }

@@ -13,6 +13,7 @@ import {
   evidenceBlows,
   evidenceName,
   groundHeading,
+  learnedSentence,
   matterName,
   noMattersSentence,
   notValidatedSentence,
@@ -110,6 +111,9 @@ export function GroundAnswer({ plan, input }: Props) {
     <FoldedPanel id="ground-answer" heading={W.heading} inBrief={inBrief} onOpen={ask}>
       {ground.map((each) => (
         <Said key={each.ground} each={each} />
+      ))}
+      {(plan.learned ?? []).map((part) => (
+        <p key={part.family}>{learnedSentence(part, say.value)}</p>
       ))}
       {worked === null && <p class="fine">{W.working}…</p>}
       {worked?.matters && <Matters matters={worked.matters} />}
