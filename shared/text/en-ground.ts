@@ -47,7 +47,7 @@ export const EN_GROUND = {
   'family/frictional': 'silt, clayey and silty ground',
   'family/sand': 'clean sand and gravel',
   'learned/bores':
-    'Learned from {bores:whole} past bores in {family:text}, {stalled:whole} of them stalled, {excluded:whole} left out: {multiplier:twoDecimals} times the model’s rate, eight in ten between {multiplierP10:twoDecimals} and {multiplierP90:twoDecimals}. The plan has it in.',
+    'Past bores in {family:text}: {bores:whole} counted, {stalled:whole} of them stalled, {excluded:whole} left out. They say {multiplier:twoDecimals} times the model’s rate, eight in ten between {multiplierP10:twoDecimals} and {multiplierP90:twoDecimals}. The plan has it in.',
   'learned/file':
     'Your own figure for {family:text}, from {bores:whole} bores{scope:text}: {multiplier:twoDecimals} times the model’s rate, eight in ten between {multiplierP10:twoDecimals} and {multiplierP90:twoDecimals}. The plan has it in.',
   'tool/none': 'nothing against it',

@@ -49,7 +49,7 @@ export const ES_GROUND: Readonly<Record<keyof typeof EN_GROUND, string>> = {
   'family/frictional': 'limo, suelo arcilloso y limoso',
   'family/sand': 'arena y grava limpias',
   'learned/bores':
-    'Aprendido de {bores:whole} perforaciones pasadas en {family:text}, {stalled:whole} de ellas atoradas, {excluded:whole} dejadas fuera: {multiplier:twoDecimals} veces el avance del modelo, ocho de diez entre {multiplierP10:twoDecimals} y {multiplierP90:twoDecimals}. El plan ya lo incluye.',
+    'Perforaciones pasadas en {family:text}: {bores:whole} contadas, {stalled:whole} de ellas atoradas, {excluded:whole} dejadas fuera. Dicen {multiplier:twoDecimals} veces el avance del modelo, ocho de diez entre {multiplierP10:twoDecimals} y {multiplierP90:twoDecimals}. El plan ya lo incluye.',
   'learned/file':
     'Su propio dato para {family:text}, de {bores:whole} perforaciones{scope:text}: {multiplier:twoDecimals} veces el avance del modelo, ocho de diez entre {multiplierP10:twoDecimals} y {multiplierP90:twoDecimals}. El plan ya lo incluye.',
   'tool/none': 'nada en contra',

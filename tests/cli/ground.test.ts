@@ -37,7 +37,7 @@ describe('ground', () => {
   test('a plan says what past bores taught it', async () => {
     const pastBores = [{ family: 'clay', length: '20 ft', hammerTime: '20 min' }]
     const { stdout } = await run(['plan', '-'], { stdin: JSON.stringify({ ...A_CROSSING, pastBores }) })
-    expect(stdout).toMatch(/Learned from past bores\n {2}Learned from 1 past bores? in clay/)
+    expect(stdout).toMatch(/Learned from past bores\n {2}Past bores in clay: 1 counted, 0 of them/)
   })
 
   test('a list of tools that is not there is refused', async () => {
