@@ -194,6 +194,8 @@ export const ES_SHOP: typeof EN_SHOP = {
     levels: ['mal día', 'probable', 'buen día'],
     before: 'Servicio antes de',
     chance: 'Posibilidad de pasar el límite, perforación por perforación',
+    bore: (worn) =>
+      `la separación muestra ${worn} más que su anillo: desgaste del cuerpo, o error de las lecturas`,
     noBound: 'sin límite finito todavía',
     standsOnNone: 'solo de la vida usual de la casa',
     standsOn: (count) => `de ${count} ${count === 1 ? 'lectura' : 'lecturas'}`,

@@ -24,7 +24,7 @@ type Change = (to: Partial<Draft>) => void
 type Photo = { readonly item: string; readonly data: string }
 
 /** The unit the labels name: what is typed bare is read in it. */
-export const benchUnit = (): 'in' | 'mm' => (units.value === 'us' ? 'in' : 'mm')
+const benchUnit = (): 'in' | 'mm' => (units.value === 'us' ? 'in' : 'mm')
 
 const swapped = (list: readonly string[], word: string, isIn: boolean): readonly string[] =>
   isIn ? [...list.filter((each) => each !== word), word] : list.filter((each) => each !== word)

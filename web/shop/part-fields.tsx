@@ -16,7 +16,7 @@ import { SHOP } from './shop-words.ts'
 const SHAPES = { keep: 'good', watch: 'look', replace: 'stop' } as const
 
 /** Keep, watch or replace, by shape and word. */
-export const VerdictWord = ({ verdict }: { readonly verdict: Verdict }) => (
+const VerdictWord = ({ verdict }: { readonly verdict: Verdict }) => (
   <strong class="tool-word">
     <StatusMark shape={SHAPES[verdict]} /> {SHOP.verdicts[verdict]}
   </strong>

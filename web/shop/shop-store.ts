@@ -40,7 +40,7 @@ const waitingSheet = z.object({
 })
 
 export type ShopDocuments = z.infer<typeof whole>
-export type CrossingPlan = z.infer<typeof crossing>
+type CrossingPlan = z.infer<typeof crossing>
 export type WaitingSheet = z.infer<typeof waitingSheet>
 type Shown =
   | { readonly state: 'loading' }
@@ -133,7 +133,7 @@ async function sendOne(sheet: WaitingSheet): Promise<'done' | 'refused' | 'unrea
 }
 
 /** In order; what the server refuses stays here, for it is somebody's work. Sent twice it is there once. */
-export async function sendWaiting(): Promise<void> {
+async function sendWaiting(): Promise<void> {
   for (const sheet of waiting.value) {
     if ((await sendOne(sheet)) === 'done') keepWaiting(waiting.value.filter((each) => each.id !== sheet.id))
   }

@@ -195,6 +195,8 @@ export const EN_SHOP = {
     levels: ['bad day', 'likely', 'good day'],
     before: 'Service before',
     chance: 'Chance of passing the limit, bore by bore',
+    bore: (worn: string) =>
+      `the gap shows ${worn} beyond its ring: wear of the body bore, or the error of the readings`,
     noBound: 'no finite bound yet',
     standsOnNone: 'from the house’s usual life only',
     standsOn: (count: number) => `from ${count} ${count === 1 ? 'reading' : 'readings'}`,

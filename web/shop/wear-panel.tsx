@@ -3,9 +3,13 @@ import { slowAdvance } from '../../shared/core/shop/slow-advance.ts'
 import { kitOf, swapsFor, type ToolCard } from '../../shared/core/shop/tool-card.ts'
 import { StatusMark } from '../crossings/answers/status-mark.tsx'
 import { shown, shownChance } from '../fields/shown.ts'
+import { sizeWords } from './printed-sheet.tsx'
 import type { ShopTool, ShopView } from './shop-facts.ts'
 import { dayWords, partNameOf, timeWords } from './shop-said.ts'
 import { SHOP } from './shop-words.ts'
+
+/** Less than this is the reading error of a straight edge, not a bore. */
+const BORE_SEEN_M = 0.0001
 
 type Props = { readonly tool: ShopTool; readonly card: ToolCard; readonly view: ShopView }
 
@@ -113,6 +117,9 @@ function PartWear({ tool, card, view, report }: Props & { readonly report: PartR
           <dd>
             <Left report={report} />
             <p class="fine">{standsOn(report)}</p>
+            {report.boreWornM !== null && report.boreWornM > BORE_SEEN_M && (
+              <p class="fine">{SHOP.wear.bore(sizeWords(report.boreWornM))}</p>
+            )}
           </dd>
         </div>
         <div class="wear-wide">

@@ -2,7 +2,7 @@ import { USUAL_COST_RATIO } from '../../tables/shop-house-values.ts'
 import { dayOf, readCivil, writeDay } from '../digsafe/civil.ts'
 import type { PartForecast } from './forecast.ts'
 
-export type BoreChance = {
+type BoreChance = {
   /** Chance that the limit has been passed by the end of this bore. */
   readonly byEnd: number
   /** Chance that it is passed during this bore, given that it was not before. */

@@ -13,9 +13,9 @@ import type { WearDriver } from './template.ts'
 
 /** How the air was oiled while a bore was made, and what state it was in. */
 export const OILING = ['good', 'poor', 'none'] as const
-export type Oiling = (typeof OILING)[number]
+type Oiling = (typeof OILING)[number]
 export const AIR_STATES = ['dry', 'wet'] as const
-export type AirState = (typeof AIR_STATES)[number]
+type AirState = (typeof AIR_STATES)[number]
 
 /** One bore, made or planned, as far as it wears a tool; null where nobody said. */
 export type BoreUse = {

@@ -1,7 +1,7 @@
 import { isSized, type MeasureSpec, SIZED_MEASURES, type SizedMeasure } from './template.ts'
 
 /** How far off a reading usually is, where the owner has not said: our own. */
-export const USUAL_ERROR_M: Readonly<Record<SizedMeasure, number>> = {
+const USUAL_ERROR_M: Readonly<Record<SizedMeasure, number>> = {
   'stands-out': 0.0001,
   'end-gap': 0.00005,
   'side-play': 0.00005,

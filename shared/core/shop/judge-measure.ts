@@ -10,9 +10,9 @@ import {
 /** Two sixteenths of an inch between longest and shortest: common practice, no source; the manual rules. */
 export const USUAL_LENGTH_TOLERANCE_M = 0.0015875
 /** A ring that no longer stands out past its groove seals nothing: common practice, no source. */
-export const RING_FLUSH_M = 0
+const RING_FLUSH_M = 0
 /** Share of the allowance used from which a part is watched: our own. */
-export const WATCH_FROM = 0.75
+const WATCH_FROM = 0.75
 
 export type Judged = {
   readonly verdict: Verdict | null

@@ -48,6 +48,8 @@ export type PartReport = {
   readonly forecast: PartForecast
   readonly inUnits: (useS: number | null) => InUnits | null
   readonly due: DueBefore | null
+  /** Wear of the bore the ring sits in, by its last look at both; null where it cannot be told. */
+  readonly boreWornM: number | null
   /** The bore it falls before, and the day to order by. */
   readonly dueBefore: PlannedBore | null
   readonly orderBy: string | null
@@ -179,6 +181,7 @@ export function partReport(tool: string, part: PartSpec, facts: ShopFacts, lives
     forecast,
     inUnits: paceOf(tool, part.driver, facts),
     due,
+    boreWornM: wearLooks(part, life.sheets, life.newOn).at(-1)?.boreWornM ?? null,
     dueBefore,
     orderBy: dueBefore === null ? null : orderBy(dueBefore.on, part.leadDays ?? 0),
     assumedCount: life.bores.filter((bore) => assumedOf(bore).length > 0).length,

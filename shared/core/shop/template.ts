@@ -27,7 +27,6 @@ export const GRADED_MEASURES = {
   hose: ['good', 'scuffed', 'damaged'],
 } as const
 export type GradedMeasure = keyof typeof GRADED_MEASURES
-export type Grade = (typeof GRADED_MEASURES)[GradedMeasure][number]
 
 export const MEASURES = [
   'stands-out',
@@ -116,4 +115,3 @@ export const INSPECTION_STEPS = [
   'reassemble',
   'tilt-after',
 ] as const
-export type InspectionStep = (typeof INSPECTION_STEPS)[number]

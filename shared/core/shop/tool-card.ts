@@ -36,7 +36,7 @@ export type ToolCard = {
 const dayNumberOf = (on: string): number => dayOf(readCivil(on) ?? 0)
 
 /** Lives of one part over the fleet: what was replaced has ended, what sits in a tool still runs. */
-export function fleetLives(key: string, tools: readonly ToolFacts[], facts: ShopFacts): Lives {
+function fleetLives(key: string, tools: readonly ToolFacts[], facts: ShopFacts): Lives {
   const endedS: number[] = []
   const runningS: number[] = []
   for (const tool of tools) {

@@ -39,6 +39,8 @@ export type WearLook = {
   readonly wornM: Estimate
   /** To the nearest limit. */
   readonly leftM: number
+  /** What the gap, taken in the tool, shows beyond its ring: wear of the bore it sits in; null without both readings. */
+  readonly boreWornM: number | null
 }
 
 /**
@@ -61,7 +63,14 @@ export function wearLooks(
   const first: readonly WearLook[] =
     newOn === null || asNew.length === 0
       ? []
-      : [{ on: newOn, wornM: { valueM: 0, sdM: 0 }, leftM: Math.min(...asNew.map((each) => each.valueM)) }]
+      : [
+          {
+            on: newOn,
+            wornM: { valueM: 0, sdM: 0 },
+            leftM: Math.min(...asNew.map((each) => each.valueM)),
+            boreWornM: null,
+          },
+        ]
   const looks = sheets.flatMap((sheet): readonly WearLook[] => {
     const found = part.measures.flatMap((spec) => {
       const valueM = readingOf(sheet.readings, part.key, spec.key)?.valueM ?? null
@@ -69,11 +78,15 @@ export function wearLooks(
       if (left === null) return []
       const mark = marks.get(spec.key) ?? left.valueM
       marks.set(spec.key, mark)
-      return [{ left: left.valueM, worn: { valueM: mark - left.valueM, sdM: left.sdM } }]
+      const wornBy = { valueM: mark - left.valueM, sdM: left.sdM }
+      return [{ measure: spec.measure, left: left.valueM, worn: wornBy }]
     })
     const worn = combined(found.map((each) => each.worn))
     if (worn === null) return []
-    return [{ on: sheet.on, wornM: worn, leftM: Math.min(...found.map(({ left }) => left)) }]
+    const by = (measure: MeasureSpec['measure']): number | null =>
+      found.find((each) => each.measure === measure)?.worn.valueM ?? null
+    const leftM = Math.min(...found.map(({ left }) => left))
+    return [{ on: sheet.on, wornM: worn, leftM, boreWornM: boreWearM(by('end-gap'), by('stands-out')) }]
   })
   return [...first, ...looks]
 }
@@ -95,7 +108,7 @@ export function wearIntervals(
   return intervals
 }
 
-/** What a gap taken in the tool shows beyond its ring: wear of the bore it sits in. null where either is missing. */
-export function boreWearM(gapWearM: number | null, ringWearM: number | null): number | null {
+/** What a gap taken in the tool shows beyond its ring. null where either is missing. */
+function boreWearM(gapWearM: number | null, ringWearM: number | null): number | null {
   return gapWearM === null || ringWearM === null ? null : gapWearM - ringWearM
 }

@@ -147,6 +147,8 @@ describe('readings of a ring', () => {
     expect(looks).toHaveLength(2)
     const share = (0.0001 / 2) ** 2 / (0.0001 / 2) ** 2 / (1 + (1 / (4 * Math.PI)) ** 2)
     expect(looks[1]?.wornM.valueM).toBeCloseTo(share * 0.0001 + (1 - share) * 0.00015, 9)
+    // Gap says 0.10 mm, straight edge 0.15 mm: the bore it sits in shows no wear beyond the ring.
+    expect(looks[1]?.boreWornM).toBeCloseTo(-0.00005, 12)
     // The gap leaves less than the groove does.
     expect(looks[1]?.leftM).toBeCloseTo(0.003 / (2 * Math.PI) - 0.0001, 12)
   })
