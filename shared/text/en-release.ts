@@ -12,7 +12,7 @@ export const EN_RELEASE = {
   'private-not-asked':
     'Private lines not asked about: one-call paints none of them. Ask the owner of the site by name for septic, propane, yard lights, sprinklers and the rest, and record who answered.',
   'private-not-known':
-    'Private lines nobody could answer for: {private:privateLine}. Ask again, walk the route, or have them located before the site list is signed.',
+    'Private lines nobody could answer for: {private:privateLine}. Ask again, walk the route, or have them located; “don’t know” is no answer to dig on.',
   'private-not-signed': 'The answers about private lines have no name and day to them. Record who gave them.',
   'private-not-listed':
     'There is one here and it is not on the list of lines crossed: {private:privateLine}. List it with its station and expose it, or have it located and say that it stays away.',
@@ -53,6 +53,8 @@ export const EN_RELEASE = {
     'The ticket expires ({expires:text}) before it starts ({starts:text}). Copy both again off the printed ticket.',
   'listed-owner-silent':
     'Line {line:whole}, {kind:utility}: no answer on record from {owner:text}. Enter it, or call them; no reply is not a yes.',
+  'line-owner-not-given':
+    'Line {line:whole}, {kind:utility}: nobody has said whose it is, so no answer can be held against it. Enter its owner, or say that it is private.',
   'marked-but-none-listed':
     '{owner:text} marked something here, and no line is listed. List what was marked, with its station, or ask the owner what the paint means.',
   'pit-needs-engineer':

@@ -15,7 +15,7 @@ export const ES_RELEASE = {
   'private-not-asked':
     'No se ha preguntado por líneas privadas: el marcado oficial no pinta ninguna. Pregunte al dueño del sitio, por su nombre, por fosa séptica, propano, luces de patio, riego y lo demás, y anote quién respondió.',
   'private-not-known':
-    'Líneas privadas de las que nadie supo responder: {private:privateLine}. Vuelva a preguntar, recorra la ruta, o hágalas localizar antes de firmar la lista del sitio.',
+    'Líneas privadas de las que nadie supo responder: {private:privateLine}. Vuelva a preguntar, recorra la ruta, o hágalas localizar; sobre un «no sé» no se excava.',
   'private-not-signed': 'Las respuestas sobre líneas privadas no tienen nombre ni día. Anote quién las dio.',
   'private-not-listed':
     'Aquí hay una y no está en la lista de líneas cruzadas: {private:privateLine}. Anótela con su estación y descúbrala, o hágala localizar y diga que queda lejos.',
@@ -57,6 +57,8 @@ export const ES_RELEASE = {
     'El boleto vence ({expires:text}) antes de empezar ({starts:text}). Copie otra vez las dos fechas del boleto impreso.',
   'listed-owner-silent':
     'Línea {line:whole}, {kind:utility}: no hay respuesta anotada de {owner:text}. Anótela, o llámelos; la falta de respuesta no es un sí.',
+  'line-owner-not-given':
+    'Línea {line:whole}, {kind:utility}: nadie ha dicho de quién es, así que ninguna respuesta le corresponde. Anote su dueño, o diga que es privada.',
   'marked-but-none-listed':
     '{owner:text} marcó algo aquí y no hay ninguna línea en la lista. Anote lo marcado, con su estación, o pregunte al dueño qué significa la pintura.',
   'pit-needs-engineer':

@@ -15,6 +15,7 @@ const POINT_OF_REASON: Readonly<Record<string, ReleasePoint>> = {
   'owner-silent': 2,
   'owner-not-answered': 2,
   'listed-owner-silent': 2,
+  'line-owner-not-given': 2,
   'marked-but-none-listed': 2,
   'answer-not-on-ground': 2,
   'lines-not-asked': 4,

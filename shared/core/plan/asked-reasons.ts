@@ -22,7 +22,10 @@ const LISTED_AS: Readonly<Record<PrivateKind, readonly UtilityKind[]>> = {
   drains: ['storm', 'sewer', 'other'],
 }
 
-/** Asked by name. What is not known wants an answer on paper and holds on the site list; a line that is there holds now. */
+/**
+ * Asked by name. Once anybody began to ask, what is not known is a fact that is missing and holds: to turn a yes into
+ * "don't know" is no way out. Where nobody has asked at all it is advice on paper, and the site list holds it.
+ */
 function privateReasons({ privateLines, utilities }: CrossingInput): ReleaseReason[] {
   if (privateLines === null) return [reason('advice', 'private-not-asked')]
   const { answers, by, on } = privateLines
@@ -33,7 +36,7 @@ function privateReasons({ privateLines, utilities }: CrossingInput): ReleaseReas
     if (answer === 'yes' && !isListed) found.push(reason('rule', 'private-not-listed', { private: kind }))
   }
   const open = PRIVATE_KINDS.filter((kind) => answers[kind] === null || answers[kind] === 'unknown')
-  if (open.length > 0) found.push(reason('advice', 'private-not-known', { private: open.join(',') }))
+  if (open.length > 0) found.push(reason('missing', 'private-not-known', { private: open.join(',') }))
   if (by === null || on === null) found.push(reason('advice', 'private-not-signed'))
   return found
 }
@@ -71,13 +74,16 @@ function answerReasons({ responses }: LocateInput): ReleaseReason[] {
   })
 }
 
-/** An owner listed here who has not answered, a mark where nothing is listed. */
+/** An owner listed here who has not answered, a line nobody owns, a mark where nothing is listed. */
 function ownerReasons({ responses }: LocateInput, utilities: CrossingInput['utilities']): ReleaseReason[] {
   const found: ReleaseReason[] = []
   const answeredBy = new Set(responses.map((each) => each.owner.trim().toLowerCase()))
   ;(utilities ?? []).forEach((u, index) => {
     const values = { line: index + 1, kind: u.kind, owner: u.owner ?? '' }
-    if (!u.private && u.owner !== null && !answeredBy.has(u.owner.trim().toLowerCase())) {
+    if (u.private) return
+    // Whose answer would it be? Leaving the owner out is no way around one who is silent.
+    if (u.owner === null) found.push(reason('missing', 'line-owner-not-given', values))
+    else if (!answeredBy.has(u.owner.trim().toLowerCase())) {
       found.push(reason('missing', 'listed-owner-silent', values))
     }
   })

@@ -51,9 +51,9 @@ function lineReasons({ input, clearances }: ReleaseFacts): ReleaseReason[] {
     if (u.evidence === 'proved' && gapM !== null && gapM < PROVED_GAP_M) {
       found.push(reason('rule', 'proved-too-near', { ...values, gapM }))
     }
-    if (u.depth === null && u.stationM !== null) found.push(reason('missing', 'line-depth-not-known', values))
-    if (u.diameterM === null && u.stationM !== null)
-      found.push(reason('missing', 'line-size-not-known', values))
+    if (u.depth === null) found.push(reason('missing', 'line-depth-not-known', values))
+    // Of a line alongside as well: without its size it would count as thin, and farther off than it is.
+    if (u.diameterM === null) found.push(reason('missing', 'line-size-not-known', values))
     if (u.ownerClearanceM !== null && u.ownerClearanceBy === null)
       found.push(reason('missing', 'clearance-without-name', values))
   })

@@ -116,12 +116,28 @@ describe('private lines, asked by name', () => {
         const known = { ...answers, [kind]: 'no' }
         noBetter(asked({ ...answers, [kind]: 'unknown' }), asked(known))
         noBetter(asked({ ...answers, [kind]: 'yes' }), asked(known))
+        noBetter(asked({ ...answers, [kind]: 'unknown' }), asked({ ...answers, [kind]: 'yes' }))
+        noBetter(asked({}), asked(answers))
         const { [kind]: _gone, ...without } = known as CrossingDocument
+        noBetter(asked(without), asked({ ...answers, [kind]: 'yes' }))
         noBetter(asked(without), asked(known))
         noBetter(asked(known, {}), asked(known))
       }),
       { numRuns: 25 },
     )
+  })
+
+  test('a yes turned to "don\'t know", or left out, still holds: it is a missing fact once anybody asked', () => {
+    for (const answers of [{ ...ALL_NO, septic: 'yes' }, { ...ALL_NO, septic: 'unknown' }, {}])
+      expect(statusOf(asked(answers))).toBe('hold')
+    const { septic: _gone, ...without } = ALL_NO
+    expect(statusOf(asked(without))).toBe('hold')
+    const doubt = planOf(asked({ ...ALL_NO, septic: 'unknown' })).release.reasons
+    expect(doubt).toContainEqual({
+      kind: 'missing',
+      code: 'private-not-known',
+      values: { private: 'septic' },
+    })
   })
 
   test('not asked is said, and no better than all asked', () => {
@@ -161,6 +177,18 @@ describe('lines crossed', () => {
       }),
       { numRuns: 40 },
     )
+  })
+
+  test('leaving out the owner who is silent, or a size or depth of a line alongside, is no way around', () => {
+    expect(codesOf(lines({ owner: 'Town Gas' }))).toContain('listed-owner-silent')
+    expect(codesOf(lines({}))).toContain('line-owner-not-given')
+    expect(codesOf(lines({ private: true }))).not.toContain('line-owner-not-given')
+    const beside = (change: CrossingDocument) =>
+      lines({ private: true, station: undefined, from: '2 ft', to: '20 ft', offset: '18 in', ...change })
+    expect(codesOf(beside({ diameter: undefined }))).toContain('line-size-not-known')
+    expect(codesOf(beside({ depth: undefined, depthTo: undefined }))).toContain('line-depth-not-known')
+    expect(statusOf(beside({ offset: '60 in' }))).toBe('check')
+    expect(statusOf(beside({ offset: '60 in', diameter: undefined }))).toBe('hold')
   })
 
   test('exposed without who, when and a photo is said', () => {

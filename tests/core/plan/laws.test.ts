@@ -167,6 +167,7 @@ test('US and SI twins of a file agree to 1e-9', () => {
         depthTo: 'top',
         diameter: 0.0508,
         crossingAngle: Math.PI / 2,
+        owner: 'Millbrook Gas',
         evidence: 'exposed',
       },
     ],
