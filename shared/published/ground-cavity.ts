@@ -29,6 +29,12 @@ const FACTORS = [
   ['sphere', '40', '200', '38.340', '33.171'],
 ] as const
 
+/** Undrained limit pressure, which half a degree of friction must come near to. */
+const NEAR_TRESCA = [
+  ['cylinder', '300.259', 0.02, 'half a degree of friction adds under 2 % to a cylinder'],
+  ['sphere', '393.678', 0.03, 'half a degree of friction adds under 3 % to a sphere'],
+] as const
+
 /** φ deg, Irr, N*c, N*σ. */
 const PILE_TIP = [
   ['0', '10', '6.97', '1'],
@@ -97,6 +103,24 @@ export const checks: readonly PublishedCheck[] = [
       },
       source: 'SecondCalculation',
       standing: 'our judgement',
+    }),
+  ),
+  ...NEAR_TRESCA.map(
+    ([shape, exact, fraction, why]): PublishedCheck => ({
+      relation: 'cavity-pressure-dilatant',
+      name: `φ 0.5° comes near to undrained, ${shape}`,
+      given: {
+        frictionAngle: '0.5 deg',
+        dilationAngle: '0 deg',
+        cohesion: '50 kPa',
+        youngsModulus: '14990 kPa',
+        poissonRatio: '0.499',
+        insituStress: '20 kPa',
+        shape,
+      },
+      expected: { limitPressurePa: { printed: exact, unit: 'kPa', tolerance: { fraction }, why } },
+      source: 'ExactIdentity',
+      standing: 'published',
     }),
   ),
   ...FACTORS.map(

@@ -87,6 +87,13 @@ export const checks: readonly PublishedCheck[] = [
   },
   {
     relation: 'ground-displacement',
+    name: 'far off at the surface, D²/4 · x/(x² + h²)',
+    given: { diameter: '100 mm', axisDepth: '1 m', offset: '100 m', depth: '0 m' },
+    expected: { horizontalM: { printed: '0.0249975', unit: 'mm' } },
+    ...EXACT,
+  },
+  {
+    relation: 'ground-displacement',
     name: '0.3 m above the axis',
     given: { diameter: '100 mm', axisDepth: '1 m', offset: '0 m', depth: '0.7 m' },
     expected: { verticalM: { printed: '-5.5', unit: 'mm' } },

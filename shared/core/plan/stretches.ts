@@ -92,6 +92,22 @@ const evidenceOf = (said: GroundInput) => ({
   frozen: said.frozen,
 })
 
+const isSame = (a: GroundInput, b: GroundInput): boolean => {
+  const other = new Map<string, unknown>(Object.entries(evidenceOf(b)))
+  return Object.entries(evidenceOf(a)).every(([key, value]) => other.get(key) === value)
+}
+
+/** Neighbours of which the same was said are one piece of ground: cutting a stretch in two changes nothing. */
+function withoutSeams(placed: readonly Placed[]): readonly Placed[] {
+  const pieces: Placed[] = []
+  for (const each of placed) {
+    const before = pieces.at(-1)
+    if (before && isSame(before.said, each.said)) pieces[pieces.length - 1] = { ...before, toM: each.toM }
+    else pieces.push(each)
+  }
+  return pieces
+}
+
 /** The ground of each shot in order, every stretch with its state; what the words left open is listed as assumed. */
 export function layStretches(
   input: CrossingInput,
@@ -119,8 +135,9 @@ export function layStretches(
   })
   if (issues.length > 0) return { ok: false, issues }
   const stretches: Stretch[] = []
+  const pieces = withoutSeams(placed.value)
   line.shots.forEach((shot, shotIndex) => {
-    for (const each of placed.value) {
+    for (const each of pieces) {
       const fromM = Math.max(shot.fromM, each.fromM)
       const toM = Math.min(shot.toM, each.toM)
       const state = states[each.index]
