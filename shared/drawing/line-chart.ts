@@ -92,7 +92,7 @@ function axisNodes({ chart: { x, y, widthPx, heightPx }, place, topPx }: Placed)
       ]
     }),
     label(x.words, widthPx - RIGHT_PX, heightPx - GAP_PX, { anchor: 'end', sizePx: SMALL_PX }),
-    label(y.words, GAP_PX, topPx - GAP_PX, { sizePx: SMALL_PX }),
+    label(y.words, GAP_PX, topPx - GAP_PX - TICK_PX, { sizePx: SMALL_PX }),
   ]
 }
 
@@ -112,28 +112,49 @@ function curveNodes({ chart, place }: Placed): readonly SvgNode[] {
           points.map(([x, y]) => place(x, y)),
         ),
       ),
-    ...curves.flatMap(({ points, words }) => {
-      const last = points.at(-1)
-      if (words === '' || last === undefined) return []
-      const [x, y] = place(...last)
-      const widthPx = textWidth(words, SMALL_PX)
-      // Beside the end where there is room, else over it.
-      const isBeside = x + GAP_PX + widthPx < chart.widthPx - GAP_PX
-      return isBeside
-        ? [label(words, x + GAP_PX, y + TICK_PX, { sizePx: SMALL_PX })]
-        : [label(words, kept(words, x - widthPx, chart.widthPx), y - LINE_PX, { sizePx: SMALL_PX })]
-    }),
-    ...(spot === undefined ? [] : spotNodes(place(...spot.at), spot.words, chart.widthPx)),
+    ...(spot === undefined ? [] : [spotMark(place(...spot.at))]),
+    ...wordsApart(wishesOf({ chart, place })),
   ]
 }
 
-const spotNodes = ([x, y]: Point, words: string, widthPx: number): readonly SvgNode[] => [
-  node('circle', { class: 'spot', cx: x, cy: y, r: 5 }),
-  label(words, kept(words, x + GAP_PX + 2, widthPx), y - GAP_PX - 2, {
-    sizePx: SMALL_PX,
-    className: 'heading',
-  }),
-]
+const spotMark = ([x, y]: Point): SvgNode => node('circle', { class: 'spot', cx: x, cy: y, r: 5 })
+
+/** Words with where they would best stand. */
+type Wish = { readonly words: string; readonly at: Point; readonly isBold: boolean }
+
+function wishesOf({ chart: { curves, spot, widthPx }, place }: Pick<Placed, 'chart' | 'place'>) {
+  const ends = curves.flatMap(({ points, words }): readonly Wish[] => {
+    const last = points.at(-1)
+    if (words === '' || last === undefined) return []
+    const [x, y] = place(...last)
+    const wordsPx = textWidth(words, SMALL_PX)
+    // Beside the end where there is room, else over it.
+    const isBeside = x + GAP_PX + wordsPx < widthPx - GAP_PX
+    const at: Point = isBeside ? [x + GAP_PX, y + TICK_PX] : [kept(words, x - wordsPx, widthPx), y - LINE_PX]
+    return [{ words, at, isBold: false }]
+  })
+  if (spot === undefined) return ends
+  const [x, y] = place(...spot.at)
+  const at: Point = [kept(spot.words, x + GAP_PX + 2, widthPx), y - GAP_PX - 2]
+  return [{ words: spot.words, at, isBold: true }, ...ends]
+}
+
+/** Lines by which words may move away from others, the nearest first. */
+const MOVES = [0, -1, 1, -2, 2, -3, 3]
+
+/** Each where it wishes, or a line or so above or below, so that none stands on another. */
+function wordsApart(wishes: readonly Wish[]): readonly SvgNode[] {
+  const taken: { readonly left: number; readonly right: number; readonly y: number }[] = []
+  return wishes.map(({ words, at: [left, wished], isBold }) => {
+    const right = left + (isBold ? BOLD : 1) * textWidth(words, SMALL_PX)
+    const isFree = (y: number) =>
+      taken.every((each) => Math.abs(each.y - y) >= LINE_PX || right <= each.left || left >= each.right)
+    const move = MOVES.find((lines) => isFree(wished + lines * LINE_PX)) ?? 0
+    const y = wished + move * LINE_PX
+    taken.push({ left, right, y })
+    return label(words, left, y, { sizePx: SMALL_PX, ...(isBold ? { className: 'heading' } : {}) })
+  })
+}
 
 /** Curves over two axes, with words at their ends. What is drawn stands in a table beside it as well. */
 export function lineChart(chart: Chart): SvgNode {

@@ -17,8 +17,10 @@ const english = {
   longest: 'longest hose',
   tools: 'most tools',
   highest: 'highest site',
-  notEvenNow: 'not even with none',
-  beyond: 'more than is asked about',
+  notNowHose: 'not even with none',
+  notNowTools: 'not even one',
+  notNowSite: 'not even at sea level',
+  beyond: 'more than',
 }
 export type AirTableWords = { readonly [Key in keyof typeof english]: string }
 const spanish: AirTableWords = {
@@ -38,7 +40,9 @@ const spanish: AirTableWords = {
   longest: 'manguera más larga',
   tools: 'más topos',
   highest: 'sitio más alto',
-  notEvenNow: 'ni siquiera sin ninguna',
-  beyond: 'más de lo que se busca',
+  notNowHose: 'ni siquiera sin manguera',
+  notNowTools: 'ni siquiera uno',
+  notNowSite: 'ni al nivel del mar',
+  beyond: 'más de',
 }
 export const AIR_TABLE_WORDS: Readonly<Record<Language, AirTableWords>> = { en: english, es: spanish }

@@ -3,8 +3,8 @@ import type { EN_AIR_FIXES } from './en-air-fixes.ts'
 /** Lo que ayudaría al aire de un cruce. */
 export const ES_AIR_FIXES = {
   'next-hose': 'Manguera de {boreM:diameter} en lugar de {fromM:diameter}.',
-  'shorter-run': 'El compresor junto al pozo: {lengthM:length} de manguera en lugar de {fromM:length}.',
-  'parallel-line': 'Una segunda línea junto a la primera, {lengthM:length}, hasta el pozo.',
+  'shorter-run': 'El compresor junto al pozo: {lengthM:hoseRun} de manguera en lugar de {fromM:length}.',
+  'parallel-line': 'Una segunda línea junto a la primera, {lengthM:hoseRun}, hasta el pozo.',
   'full-bore-couplings': 'Acoples con todo el interior de la manguera.',
   'other-compressor': 'El {name:text}: {freeAirM3PerS:volumeFlow} a {compressorGaugePa:gaugePressure}.',
   'other-compressor/usual':

@@ -4,6 +4,7 @@ import { NO_NUMBER } from '../quantities/format-quantity.ts'
 import { asSentence, bySystem } from './by-system.ts'
 import type { Say, TextValues } from './language.ts'
 import { knowsWordGroup, planWord } from './plan-words.ts'
+import { saidHoseRun } from './say-hose-run.ts'
 import {
   saidChance,
   saidGrade,
@@ -23,6 +24,7 @@ const WAYS: Readonly<Record<string, (value: number, say: Say, values: TextValues
   tapeUp: (value, say) => saidTapeSafely(value, 'up', say),
   tapeDown: (value, say) => saidTapeSafely(value, 'down', say),
   rough: (value, say) => saidRoughly(value, say),
+  hoseRun: (value, say) => saidHoseRun(value, say),
   grade: (value, say) => saidGrade(value, say),
   perLength: (value, say) => saidVolumePerLength(value, say),
   oneDecimal: (value) => String(Number(value.toFixed(1))),

@@ -79,7 +79,7 @@ const spanish: PlanTableWords = {
   atCompressor: 'en el compresor',
   atTool: 'en el topo',
   hoseLoss: 'se pierde en el camino',
-  demand: 'aire libre que toma el topo',
+  demand: 'aire libre que se pide',
   capacity: 'aire libre que hay',
   limitedBy: 'lo limita',
   run: 'Avance',

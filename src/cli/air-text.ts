@@ -1,5 +1,5 @@
 import type { AirFix } from '../../shared/core/plan/air-fixes.ts'
-import type { AirReach, Reach } from '../../shared/core/plan/air-reach.ts'
+import { type AirReach, REACH_LIMITS, type Reach } from '../../shared/core/plan/air-reach.ts'
 import type { Plan } from '../../shared/core/plan/plan.ts'
 import { formatMoney } from '../../shared/quantities/format-money.ts'
 import { NO_NUMBER } from '../../shared/quantities/format-quantity.ts'
@@ -7,6 +7,7 @@ import { airFixSentence } from '../../shared/text/air-fix-sentences.ts'
 import { AIR_TABLE_WORDS, type AirTableWords } from '../../shared/text/air-table-words.ts'
 import type { Say } from '../../shared/text/language.ts'
 import { planWord } from '../../shared/text/plan-words.ts'
+import { saidReach } from '../../shared/text/say-hose-run.ts'
 import { saidQuantity } from '../../shared/text/say-quantity.ts'
 import { columns } from './answer.ts'
 
@@ -53,8 +54,23 @@ function fixRows(fixes: readonly AirFix[], currency: string | null, words: AirTa
   ]
 }
 
-const reachText = ({ value, why }: Reach, words: AirTableWords, said: (value: number) => string): string =>
-  value === null ? (why === 'beyond' ? words.beyond : words.notEvenNow) : said(value)
+type ReachWords = { readonly beyond: string; readonly notNow: string; readonly most: number }
+
+const reachText = ({ value, why }: Reach, words: ReachWords, said: (value: number) => string): string =>
+  value === null ? (why === 'beyond' ? `${words.beyond} ${said(words.most)}` : words.notNow) : said(value)
+
+function reachRows(reach: AirReach, words: AirTableWords, say: Say): readonly Row[] {
+  const { beyond } = words
+  const hose = { beyond, notNow: words.notNowHose, most: REACH_LIMITS.hoseM }
+  const tools = { beyond, notNow: words.notNowTools, most: REACH_LIMITS.tools }
+  const site = { beyond, notNow: words.notNowSite, most: REACH_LIMITS.siteM }
+  const far = (metres: number) => saidReach(metres, say)
+  return [
+    [words.longest, reachText(reach.longestHoseM, hose, far)],
+    [words.tools, reachText(reach.mostTools, tools, String)],
+    [words.highest, reachText(reach.highestSiteM, site, far)],
+  ]
+}
 
 /** What each tool gets, what would help, and how far this line goes, as a page of text. */
 export function airText({ plan, fixes, reach }: AirFound, say: Say): string {
@@ -65,11 +81,7 @@ export function airText({ plan, fixes, reach }: AirFound, say: Say): string {
     fixes.length === 0
       ? `  ${words.nothing}\n`
       : indented(fixRows(fixes, plan.price?.currency ?? null, words, say))
-  const reaches = indented([
-    [words.longest, reachText(reach.longestHoseM, words, (m) => saidQuantity(m, 'length', say))],
-    [words.tools, reachText(reach.mostTools, words, String)],
-    [words.highest, reachText(reach.highestSiteM, words, (m) => saidQuantity(m, 'altitude', say))],
-  ])
+  const reaches = indented(reachRows(reach, words, say))
   const wanted = saidQuantity(reach.wantedGaugePa, 'gaugePressure', say)
   return `${words.gets}\n${indented(nowRows(plan, words, say))}\n${words.helps}\n${helps}\n${words.reach} ${wanted}\n${reaches}`
 }

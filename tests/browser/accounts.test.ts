@@ -107,6 +107,7 @@ describe('an office', () => {
     expect(await drawing.evaluate((image) => image instanceof HTMLImageElement && image.naturalWidth)).toBe(
       960,
     )
+    expect(await page.locator('main .status').textContent()).toMatch(/^\s*(hold|check)\s*$/i)
     expect(await page.textContent('main')).not.toMatch(/\$|USD|price/i)
     expect(await faultsOf(page)).toEqual([])
     await page.context().close()

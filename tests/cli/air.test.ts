@@ -19,6 +19,29 @@ describe('air', () => {
     expect(stdout).toMatch(/How far it goes at 80 psi\n {2}longest hose +\d+ ft/)
   })
 
+  test('a line that cannot is told so in words of its own, and far is said with how far was asked', async () => {
+    const weak = { ...JSON.parse(stdin), air: { ...JSON.parse(stdin).air, tools: 2 } }
+    weak.air.compressor = { freeAirDelivery: '60 cfm', pressure: '100 psi' }
+    const starved = await run(['air', '-', '--want', '90 psi'], { stdin: JSON.stringify(weak) })
+    expect(starved.stdout).toMatch(/longest hose +not even with none\n +most tools +not even one\n/)
+    expect(starved.stdout).toMatch(/highest site +not even at sea level\n/)
+    const strong = {
+      ...weak,
+      air: { ...weak.air, compressor: { freeAirDelivery: '1600 cfm', pressure: '100 psi' } },
+    }
+    strong.air.hoses = [{ bore: '2 in', length: '50 ft' }]
+    const { stdout: said } = await run(['air', '-', '--want', '30 psi'], { stdin: JSON.stringify(strong) })
+    expect(said).toMatch(/longest hose +more than 980 ft\n/)
+    expect(said).toMatch(/highest site +more than 13000 ft\n/)
+  })
+
+  test('of two tools on one end, what each takes', async () => {
+    const both = { ...JSON.parse(stdin), air: { ...JSON.parse(stdin).air, tools: 2 } }
+    const { stdout: said } = await run(['air', '-', '--json'], { stdin: JSON.stringify(both) })
+    const { air } = JSON.parse(said)
+    expect(air.tools[0].flowM3PerS * 2).toBeCloseTo(Math.min(air.demandM3PerS, air.capacityM3PerS), 4)
+  })
+
   test('in Spanish and SI', async () => {
     const { stdout } = await run(['air', '-', '--units', 'si', '--lang', 'es'], { stdin })
     expect(stdout).toMatch(/Qué ayudaría, lo mejor primero/)

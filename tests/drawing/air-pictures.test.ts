@@ -78,4 +78,21 @@ describe.each(SAYS)('the pictures in $lang, $system', (say) => {
       }
     }
   })
+
+  test.each(pictures)('no words of %s stand on others', (_name, draw) => {
+    for (const widthPx of [330, 640]) {
+      const words = wordsOf(draw(widthPx))
+      const faults = words.flatMap((one, at) =>
+        words
+          .slice(at + 1)
+          .filter(
+            (two) =>
+              Math.min(one.right, two.right) - Math.max(one.left, two.left) > 2 &&
+              Math.min(one.bottom, two.bottom) - Math.max(one.top, two.top) > 2,
+          )
+          .map((two) => [one.text, two.text]),
+      )
+      expect(faults).toEqual([])
+    }
+  })
 })

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks'
 import { type SharedPlan, sharedPlan } from '../../shared/contracts/shared-plan.ts'
 import { knowsWord, planWord } from '../../shared/text/plan-words.ts'
 import { DataTable } from '../crossings/answers/data-table.tsx'
-import { StatusMark } from '../crossings/answers/status-mark.tsx'
+import { StatusWord } from '../crossings/answers/release-panel.tsx'
 import { shown } from '../fields/shown.ts'
 import { whenWords } from '../saved/when.ts'
 import { language } from '../state/language-choice.ts'
@@ -34,9 +34,10 @@ function SharedPart({
   }))
   return (
     <>
-      <p class={`status status-${plan.status}`}>
-        <StatusMark shape={plan.status === 'hold' ? 'stop' : 'look'} /> {plan.statusText}
+      <p>
+        <StatusWord status={plan.status} />
       </p>
+      <p>{plan.statusText}</p>
       {reasons.length > 0 && (
         <ul>
           {reasons.map(({ code, text }) => (

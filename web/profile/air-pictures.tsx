@@ -33,18 +33,25 @@ type Data = {
   readonly hoses: readonly HoseCurve[]
 }
 
+/** Rows of the table: every 2,000 ft, or 500 m. */
+const SITES_M = {
+  us: [0, 2, 4, 6, 8, 10, 12].map((thousandFt) => thousandFt * 304.8),
+  si: [0, 500, 1000, 1500, 2000, 2500, 3000, 3500],
+} as const
+
 function useData(input: CrossingInput): Data | null {
+  const sitesM = SITES_M[say.value.system]
   const [data, setData] = useState<Data | null>(null)
   useEffect(() => {
     const timer = setTimeout(() => {
       setData({
         supply: supplyAndDemand(input),
-        margins: marginOverSites(input),
+        margins: marginOverSites(input, sitesM),
         hoses: hoseCurves(input),
       })
     }, PAUSE_MS)
     return () => clearTimeout(timer)
-  }, [input])
+  }, [input, sitesM])
   return data
 }
 

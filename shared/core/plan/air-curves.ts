@@ -1,7 +1,7 @@
 import { createTrace } from '../trace.ts'
 import { treeFacts } from './air.ts'
 import type { AirInput, HoseInput } from './air-input.ts'
-import type { HoseGrade, TreeFacts } from './air-line-of-input.ts'
+import { type HoseGrade, type TreeFacts, toolsOnOneEnd } from './air-line-of-input.ts'
 import { solveAir } from './air-solve.ts'
 import { createAssumed } from './assumptions.ts'
 import type { CrossingInput } from './crossing-input.ts'
@@ -27,7 +27,8 @@ function pointAt(facts: TreeFacts, scale: number): CurvePoint | null {
   const point = solveAir({ ...facts, toolAirDemandM3PerS: facts.toolAirDemandM3PerS * scale }, 'likely')
   if (!point.ok) return null
   const ours = point.tools.find(({ gaugePa }) => gaugePa === point.toolGaugePa)
-  return { flowM3PerS: ours?.flowM3PerS ?? point.flowM3PerS, gaugePa: point.toolGaugePa }
+  const flowM3PerS = (ours?.flowM3PerS ?? point.flowM3PerS) / toolsOnOneEnd(facts.air)
+  return { flowM3PerS, gaugePa: point.toolGaugePa }
 }
 
 /** From next to nothing to three times the tool: where the curve bends is where the machine gives out. */
@@ -62,10 +63,13 @@ const SITES_M = [0, 500, 1000, 1500, 2000, 2500, 3000, 3500]
 const AIRS_K = [263.15, 283.15, 303.15, 318.15]
 
 /** Free air there is over free air wanted, by how high and how warm the site is. */
-export function marginOverSites(input: CrossingInput): readonly MarginLine[] {
+export function marginOverSites(
+  input: CrossingInput,
+  sitesM: readonly number[] = SITES_M,
+): readonly MarginLine[] {
   return AIRS_K.map((temperatureK) => ({
     temperatureK,
-    points: SITES_M.map((altitudeM) => {
+    points: sitesM.map((altitudeM) => {
       const point = solveAir(factsOf(input, { ...input.air, altitudeM, temperatureK }), 'likely')
       const marginFraction = point.ok
         ? (point.capacityM3PerS - point.demandM3PerS) / point.demandM3PerS

@@ -9,7 +9,7 @@ import { humidityRatio } from '../air/saturated-vapour.ts'
 import type { Trace } from '../trace.ts'
 import { RED_BELOW_PA, stateOf } from './air-flags.ts'
 import { allHoses } from './air-input.ts'
-import { type TreeFacts, toolsOfInput } from './air-line-of-input.ts'
+import { type TreeFacts, toolsOfInput, toolsOnOneEnd } from './air-line-of-input.ts'
 import type { AirBand, AirHazard, AirReceiver, AirSite, AirTool, AirWater } from './air-part.ts'
 import { solveAir } from './air-solve.ts'
 import type { Assumed } from './assumptions.ts'
@@ -38,11 +38,12 @@ function bandOf({ facts, point }: AirFacts): AirBand {
 function toolsAt({ facts, point }: AirFacts): readonly AirTool[] {
   const named = toolsOfInput(facts.air)
   const ours = named.findIndex(({ branch }) => branch === null || branch.tool === null)
+  const together = toolsOnOneEnd(facts.air)
   return point.tools.map(({ gaugePa, flowM3PerS, isChoked }, index) => ({
     branch: named[index]?.branch?.name ?? '',
     isOurs: index === ours,
     gaugePa,
-    flowM3PerS,
+    flowM3PerS: flowM3PerS / together,
     state: stateOf(gaugePa, isChoked),
   }))
 }

@@ -133,3 +133,6 @@ export function toolsOfInput(
     return further ? toolsOfInput(air, branch.name, here) : [{ path: here, branch }]
   })
 }
+
+/** Tools on one end: a plain line's tools stand together, on branches each has its own. */
+export const toolsOnOneEnd = ({ branches, tools }: AirInput): number => (branches.length > 0 ? 1 : tools)

@@ -10,7 +10,7 @@ export type AirTool = {
   /** The crossing's own. */
   readonly isOurs: boolean
   readonly gaugePa: number
-  /** Free air, inlet volume at the site. */
+  /** Free air it takes, inlet volume at the site; of several on one end, each. */
   readonly flowM3PerS: number
   readonly state: ToolState
 }

@@ -10,9 +10,10 @@ import { type AirReach, airReach, REACH_LIMITS, type Reach } from '../../../shar
 import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { formatMoney } from '../../../shared/quantities/format-money.ts'
-import { formatQuantity, NO_NUMBER } from '../../../shared/quantities/format-quantity.ts'
+import { NO_NUMBER } from '../../../shared/quantities/format-quantity.ts'
 import { parseQuantity } from '../../../shared/quantities/parse-quantity.ts'
 import { airFixSentence } from '../../../shared/text/air-fix-sentences.ts'
+import { saidReach } from '../../../shared/text/say-hose-run.ts'
 import { shown } from '../../fields/shown.ts'
 import { shopCompressors } from '../../shop-air/shop-air.ts'
 import { say } from '../../state/unit-choice.ts'
@@ -106,38 +107,19 @@ function reachText(
   { value, why }: Reach,
   what: keyof typeof W.notNow,
   words: (value: number) => string,
-  most: string,
+  most: number,
 ): string {
   if (value !== null) return words(value)
-  return why === 'beyond' ? W.beyond(most) : W.notNow[what]
+  return why === 'beyond' ? W.beyond(words(most)) : W.notNow[what]
 }
 
 function ReachFigures({ reach }: { readonly reach: AirReach }) {
-  const length = (m: number) => shown(m, 'length')
-  // As far as was looked, no measure: 980 ft, not 984 ft 3 in.
-  const asFarAs = (m: number) => {
-    const { system } = say.value
-    return formatQuantity(m, 'length', system, { unit: system === 'us' ? 'ft' : 'm', digits: 2 })
-  }
+  const far = (metres: number) => saidReach(metres, say.value)
   return (
     <div class="figures">
-      <Figure
-        label={W.longest}
-        value={reachText(reach.longestHoseM, 'hose', length, asFarAs(REACH_LIMITS.hoseM))}
-      />
-      <Figure
-        label={W.tools}
-        value={reachText(reach.mostTools, 'tools', String, String(REACH_LIMITS.tools))}
-      />
-      <Figure
-        label={W.highest}
-        value={reachText(
-          reach.highestSiteM,
-          'site',
-          (m) => shown(m, 'altitude'),
-          asFarAs(REACH_LIMITS.siteM),
-        )}
-      />
+      <Figure label={W.longest} value={reachText(reach.longestHoseM, 'hose', far, REACH_LIMITS.hoseM)} />
+      <Figure label={W.tools} value={reachText(reach.mostTools, 'tools', String, REACH_LIMITS.tools)} />
+      <Figure label={W.highest} value={reachText(reach.highestSiteM, 'site', far, REACH_LIMITS.siteM)} />
     </div>
   )
 }
