@@ -74,7 +74,9 @@ function ofOne(raw: RawIssue, schema: z.core.$ZodType, given: unknown): Issue[] 
   if (raw.code === 'invalid_type') {
     return [{ path, code: 'wrong-type', given: printable(value), accepted: raw.expected }]
   }
-  return [{ path, code: 'wrong-type', given: printable(value), accepted: raw.message }]
+  const isDay = raw.code === 'invalid_format' && raw.format === 'date'
+  const accepted = isDay ? 'a day such as 2026-03-02' : raw.message
+  return [{ path, code: 'wrong-type', given: printable(value), accepted }]
 }
 
 /** Parses with a schema; every problem comes back as one of our issues, at most 50, and nothing is thrown. */

@@ -8,7 +8,7 @@ export const practiceSources = {
     use: 'defaults and rules of thumb, from memory; all of them can be edited',
   },
   OurJudgement: {
-    citation: 'The judgement of the makers of Underlane',
+    citation: 'The judgment of the makers of Underlane',
     standing: 'our judgement',
     use: 'choices made where neither a publication nor common practice decides',
   },

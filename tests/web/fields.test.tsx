@@ -92,6 +92,25 @@ describe('a quantity', () => {
   })
 })
 
+test('what is no wall of the pipe is said at the wall, and a ratio that is none at the ratio, each with what would do', () => {
+  const said = () => model.issues.value.map(({ path, candidates }) => [path, candidates?.[0]?.value])
+  model.set('pipes.0.wall', '12 parsecs')
+  expect(said()).toEqual([['pipes.0.wall', 'K']])
+  model.setAll([
+    ['pipes.0.wall', undefined],
+    ['pipes.0.system', 'pe-cts'],
+    ['pipes.0.sdr', 50],
+  ])
+  expect(said()).toEqual([['pipes.0.sdr', '7.3']])
+})
+
+test('a day that is none is told what a day looks like', () => {
+  model.set('air.hoses.0.measuredOn', 'last Tuesday')
+  expect(model.issues.value).toMatchObject([
+    { path: 'air.hoses.0.measuredOn', accepted: 'a day such as 2026-03-02' },
+  ])
+})
+
 describe('a pipe note', () => {
   const noteField = () => {
     render(<PipeNoteField model={model} path="pipes.0" label="Pipe" />)

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks'
 import { hoseFactorOfReading } from '../../shared/core/plan/air-reading.ts'
 import { parseQuantity } from '../../shared/quantities/parse-quantity.ts'
+import { IssueNotes } from '../fields/issue-notes.tsx'
 import { shownNumber } from '../fields/shown.ts'
 import type { CrossingModel } from '../state/crossing-model.ts'
 import { listAt } from '../state/document-path.ts'
@@ -50,6 +51,12 @@ export function ReadingFields({ model }: Props) {
             value={read}
             aria-invalid={read.trim() !== '' && !pressure.ok}
             onInput={(event) => setRead(event.currentTarget.value)}
+            aria-describedby="reading-pressure-issues"
+          />
+          <IssueNotes
+            id="reading-pressure-issues"
+            issues={read.trim() === '' || pressure.ok ? [] : [{ ...pressure.issue, path: 'reading' }]}
+            onTake={setRead}
           />
         </div>
         <div class="field">

@@ -164,8 +164,22 @@ function findWall(
     const printed = Math.round((size.od / ratio) * 1000) / 1000
     return done({ name: `DR${ratio}`, thickness: Math.max(floor, printed), assumed: false })
   }
-  const candidates = walls.map(([name, wall]) => ({ value: name, means: `${wall} ${system.unit}` }))
-  return refused({ path: 'sdr', code: 'unknown-choice', given: text ?? '', candidates })
+  return refused(wallIssue(system, size, text ?? ''))
+}
+
+/** A plain number is a ratio and is answered with ratios; anything else was meant as a wall. */
+function wallIssue(system: PipeSystem, size: PipeSize, given: string): Issue {
+  const candidates = Object.entries(size.walls).map(([name, wall]) => ({
+    value: name,
+    means: `${wall} ${system.unit}`,
+  }))
+  const ratios = candidates.flatMap(({ value, means }) =>
+    /^S?DR[\d.]+$/.test(value) ? [{ value: value.replace(/^S?DR/, ''), means }] : [],
+  )
+  if (/^[\d.]+$/.test(given) && ratios.length > 0) {
+    return { path: 'sdr', code: 'unknown-choice', given, candidates: ratios }
+  }
+  return { path: 'wall', code: 'unknown-choice', given, candidates }
 }
 
 /**

@@ -59,8 +59,8 @@ describe('a pipe as people write it', () => {
     ['hdpe-ips', '11/4', null, 'ask size: 1-1/4'],
     ['pe-gas', '1', null, 'ask size: 1 CTS 1 IPS'],
     ['microduct', '7 mm', null, 'ask size: 7/3.5 7/4 7/5.5'],
-    ['copper-b88', '1', 'M', 'unknown-choice sdr: K L'],
-    ['pe-cts', '1', '99', 'unknown-choice sdr: SDR7.3 SDR9'],
+    ['copper-b88', '1', 'M', 'unknown-choice wall: K L'],
+    ['pe-cts', '1', '99', 'unknown-choice sdr: 7.3 9'],
     ['pe-cts', '', null, 'unknown-choice size: 1/2'],
   ])('%s %s %s is refused with the nearest', (system, size, wall, wanted) => {
     expect(told(system, size, wall).startsWith(wanted)).toBe(true)
