@@ -2,6 +2,7 @@ import { readCivil } from '../digsafe/civil.ts'
 import type { GateFacts, SignOff } from '../digsafe/release-gate.ts'
 import type { CrossingInput } from './crossing-input.ts'
 import type { Plan } from './plan.ts'
+import { watchersOn } from './watchers.ts'
 
 export type GateAsked = {
   /** On the clock of the place, as a ticket is printed. */
@@ -30,8 +31,6 @@ export function gateFacts(
 ): GateFacts {
   const utilities = input.utilities ?? []
   const shot = shots[asked.bore - 1]
-  const isHere = (stationM: number): boolean =>
-    shot !== undefined && stationM >= shot.fromM && stationM <= shot.toM
   return {
     ...asked,
     ticket: ticketOf(input),
@@ -44,8 +43,6 @@ export function gateFacts(
       })),
     hasLines: utilities.length > 0,
     hasProved: utilities.some((each) => each.evidence === 'proved'),
-    watchersNeeded: utilities.filter(
-      ({ stationM, evidence }) => stationM !== null && isHere(stationM) && evidence !== 'proved',
-    ).length,
+    watchersNeeded: shot === undefined ? 0 : watchersOn(input, shot),
   }
 }

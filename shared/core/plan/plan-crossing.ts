@@ -90,7 +90,7 @@ function priced(
     rates: input.rates,
     line,
     pits,
-    watchers: watchersOf(input),
+    watchers: watchersOf(input, line.shots),
     crewS,
     // Price rises with crew time alone, so the middle price is that of the middle crew time: the lines add up to it.
     likelyCrewS: quantileInPlace(crewS.slice(), 0.5),
@@ -128,7 +128,7 @@ function compose(known: Resolved, options: PlanOptions, assumed: Assumed, trace:
   const isOiled = input.air.lubricator ?? true
   const worn = wearPart({ stretches, hammerS: likelyHammerS(run, pull), isOiled, pressureRatio }, assumed)
   const price = priced(known, times, pull, pipes, assumed)
-  const watchers = watchersOf(input)
+  const watchers = watchersOf(input, line.shots)
   const stopShortM = input.ends.reception.kind === 'wall' ? assumed.use('wall.stopShort') : null
   const release = releasePart({
     input,

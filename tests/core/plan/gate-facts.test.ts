@@ -81,6 +81,17 @@ describe('plan, ticket and signatures together', () => {
   })
 })
 
+test('a line alongside has open holes too, and each wants its watcher', () => {
+  const alongside = { kind: 'telecom', offset: '60 in', depth: '24 in', depthTo: 'top', diameter: '1 in' }
+  const opened = { ...alongside, from: '2 ft', to: '18 ft', evidence: 'exposed', private: true }
+  const whole = { ...document, utilities: [opened] }
+  expect(answerTo(whole)).toMatchObject({ status: 'ready', watchers: { needed: 1 } })
+  expect(planOf(whole).crew.watchers).toBe(1)
+  const alone = signed.map((each) => ({ ...each, watchers: [] }))
+  const unwatched = releaseGate(gateFacts(inputOf(whole), planOf(whole), { ...asked, signOffs: alone }))
+  expect(unwatched.status).toBe('hold')
+})
+
 const line = fc.record({
   kind: fc.constantFrom('gas', 'water', 'electric', 'sewer'),
   station: fc.integer({ min: 2, max: 26 }).map((feet) => `${feet} ft`),
