@@ -29,7 +29,11 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // All styles, 11 kB, in one file: parts that come later appear in their own style at once.
     cssCodeSplit: false,
-    modulePreload: false,
+    // What the first script stands on is fetched beside it; late parts are plain imports and name nothing.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_file, parts, { hostType }) => (hostType === 'html' ? parts : []),
+    },
   },
   // While developing, the API is the one of `npm start`.
   server: { proxy: { '/api': `http://127.0.0.1:${process.env.PORT ?? 4270}` } },

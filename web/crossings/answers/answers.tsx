@@ -1,6 +1,7 @@
 import { useSignalEffect } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
 import { useErrorBoundary } from 'preact/hooks'
+import type { Issue } from '../../../shared/core/outcome.ts'
 import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
 import { verdictSentence } from '../../../shared/text/verdict-sentence.ts'
@@ -8,10 +9,8 @@ import { useLate } from '../../late.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { Problems } from '../still-needed.tsx'
 import { AirAnswer } from './air-panel.tsx'
 import { ComparePanel } from './compare-panel.tsx'
-import { MapPanel } from './map-panel.tsx'
 import { RecordedRelations, relationsOf } from './recorded-relations.ts'
 import { ReleasePanel } from './release-panel.tsx'
 import { TimePanel } from './time-panel.tsx'
@@ -37,7 +36,6 @@ function Parts({ model, plan, input, site }: Props & PartsProps & SiteProps) {
       {site}
       <TimePanel plan={plan} />
       <AirAnswer plan={plan} input={input} />
-      <MapPanel input={input} />
       <LaterParts plan={plan} input={input} />
     </RecordedRelations.Provider>
   )
@@ -53,10 +51,18 @@ export function Guard({ model, children }: Props & { readonly children: Componen
   return children
 }
 
+const loadProblems = () => import('../still-needed.tsx')
+
+/** A first visit shows an example that has none. */
+function LateProblems(props: { readonly issues: readonly Issue[]; readonly isBegun: boolean }) {
+  const late = useLate(loadProblems)
+  return late === null ? null : <late.Problems {...props} />
+}
+
 function Current({ model, site }: Props & SiteProps) {
   const answers = model.answers.value
   if (answers.state === 'none') {
-    return <Problems issues={answers.issues} isBegun={false} />
+    return <LateProblems issues={answers.issues} isBegun={false} />
   }
   return (
     <div class={answers.state === 'former' ? 'answers-body former' : 'answers-body'}>
@@ -64,7 +70,7 @@ function Current({ model, site }: Props & SiteProps) {
         {answers.state === 'former' ? (
           <div class="former-note">
             <p>{ANSWERS.former}</p>
-            <Problems issues={answers.issues} isBegun />
+            <LateProblems issues={answers.issues} isBegun />
           </div>
         ) : (
           <p class="fine">{ANSWERS.openHint}</p>

@@ -4,6 +4,7 @@ import { AssumptionsPanel } from './assumptions-panel.tsx'
 import { BorePanel } from './bore-panel.tsx'
 import { ClearancesPanel } from './clearances-panel.tsx'
 import { GroundAnswer } from './ground-panel.tsx'
+import { MapPanel } from './map-panel.tsx'
 import { PathPanel } from './path-panel.tsx'
 import { PipeAnswer, PitsPanel } from './pipe-panel.tsx'
 import { PricePanel } from './price-panel.tsx'
@@ -17,6 +18,7 @@ type Props = { readonly plan: Plan; readonly input: CrossingInput }
 export function FurtherAnswers({ plan, input }: Props) {
   return (
     <>
+      <MapPanel input={input} />
       <BorePanel plan={plan} />
       <ClearancesPanel plan={plan} input={input} />
       <GroundAnswer plan={plan} input={input} />
