@@ -11,10 +11,10 @@ afterEach(cleanup)
 const model = () => createCrossingModel(FIRST_PRESET, { soon: (run) => run() })
 
 describe('the answers', () => {
-  test('without a plan name every missing thing and where it is', () => {
+  test('without a plan name every missing thing and where it is', async () => {
     const empty = createCrossingModel({ name: 'Only a name' }, { soon: (run) => run() })
     render(<Answers model={empty} />)
-    expect(screen.getByText('Give the length to begin.')).toBeTruthy()
+    expect(await screen.findByText('Give the length to begin.')).toBeTruthy()
     expect(screen.getByRole('button', { name: 'Length, face to face' })).toBeTruthy()
     expect(screen.getByRole('button', { name: 'Tool' })).toBeTruthy()
     // Nobody has done anything wrong yet.
