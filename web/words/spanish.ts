@@ -10,6 +10,7 @@ import { ES_ANSWERS } from './es-answer-words.ts'
 import { ES_FORM } from './es-form-words.ts'
 import { ES_FURTHER } from './es-further-words.ts'
 import { ES_GROUND_PANEL } from './es-ground-words.ts'
+import { ES_GUIDE } from './es-guide-words.ts'
 import { ES_OPTIONS } from './es-option-words.ts'
 import { ES_SITE_FORM } from './es-site-form-words.ts'
 import { ES_FIELD_WORDS, ES_SHELL, ES_WORKINGS } from './es-workings-words.ts'
@@ -23,6 +24,7 @@ export const SPANISH_WORDS = {
   fields: ES_FIELD_WORDS,
   form: ES_FORM,
   further: ES_FURTHER,
+  guide: ES_GUIDE,
   groundPanel: ES_GROUND_PANEL,
   options: ES_OPTIONS,
   shell: ES_SHELL,

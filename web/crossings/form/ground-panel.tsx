@@ -8,6 +8,7 @@ import type { CrossingModel } from '../../state/crossing-model.ts'
 import { listAt, type Path } from '../../state/document-path.ts'
 import { FORM } from '../../words/form-words.ts'
 import { consistencies, dug, OPTIONS, stones, surfaces } from '../../words/option-words.ts'
+import { LateFieldGuide } from './late-field-guide.tsx'
 import { Folded, Panel } from './panel.tsx'
 
 const W = FORM.ground
@@ -113,6 +114,7 @@ function StretchFields({ model, path }: Row) {
         unsaid={FORM.unsaid}
       />
       <MeasuredFields model={model} path={path} />
+      <LateFieldGuide model={model} path={path} />
     </>
   )
 }
