@@ -25,7 +25,7 @@ export const ES_SHELL: typeof EN_SHELL = {
   spanish: 'Español',
   languageMissing: 'El español aún no se ha descargado y no hay señal.',
   theme: 'Pantalla',
-  themes: { system: 'como el aparato', light: 'clara', dark: 'oscura', sun: 'a pleno sol' },
+  themes: { system: 'automática', light: 'clara', dark: 'oscura', sun: 'a pleno sol' },
   settings: 'Unidades, idioma, pantalla',
   us: 'EE. UU.',
   si: 'SI',
