@@ -63,6 +63,8 @@ export const EN_RELEASE = {
     'The tool is to start from a {end:end}, where there is no room to lie and aim it. Launch from a pit, or turn the bore around.',
   'over-rated-pressure':
     'The tool gets {toolGaugePa:gaugePressure} and is rated {ratedGaugePa:gaugePressure}. Regulate down: nothing runs above its rating.',
+  'tool-rating-not-given':
+    'The tool gets {toolGaugePa:gaugePressure}, more than most are made for, and nobody has given what it is rated. Regulate down, or enter the rated pressure off its plate.',
   'over-hose-rating':
     'The line can see {toolGaugePa:gaugePressure} and a hose is rated {ratedGaugePa:gaugePressure}. Regulate down at the machine or change the hose: nothing runs above its rating.',
   'grade-not-given':

@@ -67,6 +67,8 @@ export const ES_RELEASE = {
     'El topo saldría de: {end:end}, donde no hay lugar para acostarlo y apuntarlo. Lance desde un pozo, o invierta la perforación.',
   'over-rated-pressure':
     'Al topo le llegan {toolGaugePa:gaugePressure} y está hecho para {ratedGaugePa:gaugePressure}. Baje el regulador: nada trabaja por encima de su límite.',
+  'tool-rating-not-given':
+    'Al topo le llegan {toolGaugePa:gaugePressure}, más de lo que aguanta la mayoría, y nadie ha dado su presión permitida. Baje el regulador, o anote la presión de su placa.',
   'over-hose-rating':
     'La línea puede llegar a {toolGaugePa:gaugePressure} y una manguera está hecha para {ratedGaugePa:gaugePressure}. Baje el regulador en la máquina o cambie la manguera: nada trabaja por encima de su límite.',
   'grade-not-given':

@@ -15,7 +15,7 @@ const isLoopback = (name: string): boolean =>
 const isAddress = (name: string): boolean => name.includes(':') || /^\d{1,3}(\.\d{1,3}){3}$/.test(name)
 
 /** Listening on every address: then each address of this machine is its own name. */
-const EVERYWHERE = ['0.0.0.0', '::']
+export const EVERYWHERE = ['0.0.0.0', '::']
 
 export type HostRule = (host: string) => boolean
 

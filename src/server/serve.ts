@@ -11,11 +11,13 @@ import { powerCutWarning } from '../store/power-cut.ts'
 import { seedDemo } from '../store/seed-demo.ts'
 import { StoreError } from '../store/store-error.ts'
 import { storeSentence } from '../store/store-sentence.ts'
+import { addressesElsewhere } from './addresses-elsewhere.ts'
 import { buildApp } from './app.ts'
 import { firstOwnerCode } from './auth/first-owner.ts'
 import { argon2Hashing, type PasswordHashing } from './auth/passwords.ts'
 import { warmUp } from './auth/prove.ts'
 import { copyEveryDay } from './copy-every-day.ts'
+import { EVERYWHERE } from './own-host.ts'
 import { type Planner, planOnTheSpot } from './planning/plan-task.ts'
 import { createWorkerPlanner } from './planning/worker-planner.ts'
 import { requestsUnderWay } from './requests-under-way.ts'
@@ -95,7 +97,7 @@ function listenOn(config: ServerConfig, fetch: Fetch): Promise<ServerType> {
 function addressOf(server: ServerType, { host, access }: ServerConfig): string {
   if (access.publicOrigin !== null) return `${access.publicOrigin}/`
   const { port } = server.address() as AddressInfo
-  const everywhere = host === '0.0.0.0' || host === '::'
+  const everywhere = EVERYWHERE.includes(host)
   const name = everywhere || host === '127.0.0.1' || host === '::1' ? 'localhost' : host
   return `${access.tls === null ? 'http' : 'https'}://${name.includes(':') ? `[${name}]` : name}:${port}/`
 }
@@ -165,12 +167,15 @@ export async function startServer(
 
 /** What whoever runs the server has to know about who gets in. */
 function accessLines(
-  { access }: ServerConfig,
+  { access, host }: ServerConfig,
   { address, firstOwnerCode: code }: Running,
 ): readonly string[] {
   const insecure =
     'This is plain http: whoever shares the network can read along, and phones get no offline app.'
+  const isEverywhere = EVERYWHERE.includes(host) && access.publicOrigin === null
+  const elsewhere = isEverywhere ? addressesElsewhere(address) : []
   return [
+    ...(elsewhere.length === 0 ? [] : [`From other machines and phones: ${elsewhere.join(' ')}`]),
     ...(access.isInsecure ? [insecure] : []),
     ...(code === null
       ? []

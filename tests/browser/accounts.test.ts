@@ -94,6 +94,8 @@ describe('an office', () => {
     await buttonOf(page, 'Make a link').click()
     link = (await page.locator('.shown-once').textContent()) ?? ''
     expect(link).toMatch(/\/shared#[\w-]{22}$/)
+    // This page stands at localhost, and so does its link.
+    await page.getByText('It opens on this machine only').waitFor()
     expect(await faultsOf(page)).toEqual([])
     const width = await page.evaluate(() => document.documentElement.scrollWidth)
     expect(width).toBeLessThanOrEqual(390)

@@ -162,6 +162,21 @@ describe('an air line with everything in it', () => {
     )
   })
 
+  test('that gives a tool more than most are made for is held until its rating is given', () => {
+    const strong = {
+      ...whole,
+      regulator: '150 psi',
+      compressor: { freeAirDelivery: '900 cfm', pressure: '150 psi' },
+    }
+    const codes = (tool: object) =>
+      planOf({ ...withAir(strong), tool: { diameter: '2.5 in', ...tool } }).release.reasons.map(
+        ({ code }) => code,
+      )
+    expect(codes({})).toContain('tool-rating-not-given')
+    expect(codes({ ratedPressure: '160 psi' })).not.toContain('tool-rating-not-given')
+    expect(codes({ ratedPressure: '100 psi' })).toContain('over-rated-pressure')
+  })
+
   test('with branches says what each tool gets, and which is starved', () => {
     const thin = { bore: '3/8 in', length: '100 ft' }
     const { air, cautions } = planOf(

@@ -110,6 +110,8 @@ export const EN_ACCESS = {
   linkCrossing: 'Crossing',
   linkDays: 'Days, 90 at most',
   linkMake: 'Make a link',
+  linkHere:
+    'It opens on this machine only. Open Underlane by the address that others use, and make the link there.',
   linkShown: 'Copy the link now: it is not shown again.',
   uses: 'Show uses',
   usesCount: (count: number) => (count === 1 ? 'one use' : `${count} uses`),

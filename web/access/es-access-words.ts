@@ -110,6 +110,8 @@ export const ES_ACCESS: typeof EN_ACCESS = {
   linkCrossing: 'Cruce',
   linkDays: 'Días, 90 como máximo',
   linkMake: 'Hacer un enlace',
+  linkHere:
+    'Solo abre en esta máquina. Abra Underlane por la dirección que usan los demás, y haga ahí el enlace.',
   linkShown: 'Copie el enlace ahora: no se muestra otra vez.',
   uses: 'Mostrar usos',
   usesCount: (count) => (count === 1 ? 'un uso' : `${count} usos`),

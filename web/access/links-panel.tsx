@@ -70,6 +70,10 @@ function MakeForm({ onLink }: { readonly onLink: (address: string) => void }) {
   )
 }
 
+/** Made at an address that means another machine everywhere else. */
+const isOnlyHere = (link: string): boolean =>
+  ['localhost', '127.0.0.1', '[::1]'].includes(new URL(link).hostname)
+
 /** When and from where a link was used, on demand. */
 function Uses({ id, name }: { readonly id: string; readonly name: string }) {
   const [uses, setUses] = useState<readonly { readonly at: string; readonly from: string }[] | null>(null)
@@ -149,6 +153,7 @@ export function LinksPanel() {
         {made !== null && (
           <>
             <p>{ACCESS.linkShown}</p>
+            {isOnlyHere(made) && <p>{ACCESS.linkHere}</p>}
             <p>
               <code class="shown-once">{made}</code>
             </p>

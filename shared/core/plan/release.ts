@@ -89,6 +89,9 @@ function siteReasons({ input, pits, air }: ReleaseFacts): ReleaseReason[] {
   if (ratedGaugePa !== null && air.toolGaugePa > ratedGaugePa * OVER_RATING) {
     found.push(reason('rule', 'over-rated-pressure', { toolGaugePa: air.toolGaugePa, ratedGaugePa }))
   }
+  if (ratedGaugePa === null && air.flag === 'high') {
+    found.push(reason('missing', 'tool-rating-not-given', { toolGaugePa: air.toolGaugePa }))
+  }
   const { ratedGaugePa: weakestGaugePa, mostGaugePa } = air.hazard ?? { ratedGaugePa: null, mostGaugePa: 0 }
   if (weakestGaugePa !== null && mostGaugePa > weakestGaugePa) {
     found.push(reason('rule', 'over-hose-rating', { toolGaugePa: mostGaugePa, ratedGaugePa: weakestGaugePa }))

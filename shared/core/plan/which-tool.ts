@@ -21,6 +21,7 @@ const OF_THE_TOOL: readonly string[] = [
   'air-too-low',
   'air-weak',
   'over-rated-pressure',
+  'tool-rating-not-given',
   'unlikely-to-arrive',
   'may-not-arrive',
   'may-miss-window',
