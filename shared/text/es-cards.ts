@@ -5,7 +5,7 @@ export const ES_CARDS: Readonly<Record<CardId, Card>> = {
   gas: {
     title: 'Gas: golpe, raspón u olor',
     now: [
-      'Grite alto. Todos fuera de los dos pozos y de todo hoyo, a pie, contra el viento.',
+      'Grite alto. Todos fuera de los dos pozos y de todo hoyo, a pie, hacia el lado de donde viene el viento.',
       'Suelte los mandos. Déjelo. No regrese a prender ni apagar nada cerca del gas. Nada se arranca, nada se enciende, sin teléfono cerca.',
       'Desde aire limpio, a {330 ft|100 m} o más por todos lados: llame al {emergency} y luego al dueño del gas.',
     ],
@@ -23,7 +23,7 @@ export const ES_CARDS: Readonly<Record<CardId, Card>> = {
       'Sacar el topo o echarlo en reversa.',
       'Tomar un raspón o una abolladura por nada: de cada uno se avisa al dueño.',
     ],
-    note: 'Motores: lo publicado no se pone de acuerdo en si apagarlos. En esto sí: no arrancar nada y no entrar al gas para llegar a un interruptor. Quien ya está contra el viento junto al compresor puede cortar el aire si la regla del dueño del gas lo permite.',
+    note: 'Motores: lo publicado no se pone de acuerdo en si apagarlos. En esto sí: no arrancar nada y no entrar al gas para llegar a un interruptor. Quien ya está junto al compresor, del lado de donde viene el viento, puede cortar el aire si la regla del dueño del gas lo permite.',
   },
   electric: {
     title: 'Cable de luz golpeado',
@@ -128,7 +128,7 @@ export const ES_CARD_PAGE: { readonly [Key in keyof typeof EN_CARD_PAGE]: (typeo
   notGiven: 'sin anotar',
   crossing: 'Cruce en mano',
   address: 'Dirección',
-  meeting: 'Punto de reunión, contra el viento',
+  meeting: 'Punto de reunión, del lado de donde viene el viento',
   caller: 'Pide ayuda',
   engines: 'Regla del dueño del gas sobre motores',
   numbers: 'Teléfonos',

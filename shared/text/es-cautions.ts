@@ -15,7 +15,7 @@ export const ES_CAUTIONS = {
   'pit-can-bury':
     'Un pozo de {floorM:depth} de hondo puede enterrar a una persona. Talud, ademe o caja de protección; la persona competente lo revisa hoy y después de llover, antes de que alguien entre.',
   'gas-struck':
-    'Gas golpeado, rozado o con olor: todos fuera a pie, hacia donde viene el viento. Déjelo así. No regrese a encender ni apagar nada cerca del gas. Ni válvulas, ni relleno, ni sacar el topo. Desde {330 ft|100 m} o más llame al 911 y luego al dueño del gas. Avise a los vecinos, tengan o no servicio de gas. Siga las reglas del dueño y del lugar.',
+    'Gas golpeado, rozado o con olor: todos fuera a pie, hacia el lado de donde viene el viento. Déjelo así. No regrese a encender ni apagar nada cerca del gas. Ni válvulas, ni relleno, ni sacar el topo. Desde {330 ft|100 m} o más llame al 911 y luego al dueño del gas. Avise a los vecinos, tengan o no servicio de gas. Siga las reglas del dueño y del lugar.',
   'power-struck':
     'Cable golpeado: trate como energizados el topo, la manguera, la tubería, el agua del pozo y el compresor. No toque nada, ni entre ni salga del pozo. Aleje bien a los demás, llame al 911 y al dueño de la línea, y espere a que el dueño diga que está sin corriente. Un cable callado no es un cable muerto.',
   'line-overhead':

@@ -41,13 +41,13 @@ export const ES_GATE: Readonly<Record<keyof typeof EN_GATE, string>> = {
   'item/pits-dry-and-aired': 'No se junta agua; aire medido donde podría ser malo',
   'item/hose-joints':
     'Cada unión de manguera con pasador y amarre; la menor presión nominal alcanza la fijada',
-  'item/cut-off-tried': 'Corte probado; compresor a favor del viento con su válvula a mano',
+  'item/cut-off-tried': 'Corte probado; compresor del lado de donde viene el viento con su válvula a mano',
   'item/crew-briefed': 'La cuadrilla sabe la señal de alto, la salida y quién llama al 911',
   'item/private-lines-walked': 'Líneas privadas preguntadas por nombre, ruta recorrida, cada una localizada',
   'item/outside-owners-asked':
     'Dueños fuera del aviso preguntados: agua municipal, drenaje, ferrocarril, dueño del terreno',
   'item/emergency-card':
-    'Tarjeta de emergencia llena: dirección, teléfonos de dueños, punto de reunión contra el viento',
+    'Tarjeta de emergencia llena: dirección, teléfonos de dueños, punto de reunión del lado de donde viene el viento',
   'item/permits-on-site': 'Permisos de calle, vía y terreno aquí',
   'item/marks-and-white-line':
     'Marcas legibles; línea blanca sobre los dos pozos, el camino, la franja de desvío y más allá',
@@ -59,7 +59,7 @@ export const ES_GATE: Readonly<Record<keyof typeof EN_GATE, string>> = {
   'item/watchers-named': 'Un vigía en cada hueco abierto, con nombre y señal de alto',
   'item/clearance-seen': 'Separaciones del plan mostrado leídas con las profundidades medidas',
   'item/exit-pit-empty':
-    'Puntería lista y primer {pie|metro} vigilado; pozo de salida vacío hasta cerrar y purgar el aire',
+    'Puntería lista y primer {pie|metro} por vigilar; pozo de salida vacío hasta cerrar y purgar el aire',
   'item/after-look-agreed': 'Acordado quién mira después los drenajes cruzados, antes del gas o del servicio',
   'cause/rain': 'Lluvia',
   'cause/break': 'Una pausa en el trabajo',

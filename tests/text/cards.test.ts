@@ -3,6 +3,9 @@ import { cardFor } from '../../shared/text/card-sentences.ts'
 import { CARD_SOURCES, CARDS, emergencyNumber } from '../../shared/text/card-words.ts'
 import { EN_CARD_PAGE, EN_CARDS } from '../../shared/text/en-cards.ts'
 import { ES_CARD_PAGE, ES_CARDS } from '../../shared/text/es-cards.ts'
+import { ES_CAUTIONS } from '../../shared/text/es-cautions.ts'
+import { ES_CHECKLIST } from '../../shared/text/es-checklist.ts'
+import { ES_GATE } from '../../shared/text/es-gate.ts'
 
 const linesOf = (card: (typeof EN_CARDS)['gas']) => [...card.now, ...card.after, ...card.never]
 const all = CARDS.flatMap((id) => linesOf(EN_CARDS[id]))
@@ -22,6 +25,15 @@ describe('the cards', () => {
     expect(gas).not.toMatch(/(shut|turn|switch) (it |them |the engine |engines )?off\b(?! near)/i)
     expect(EN_CARDS.gas.note).toMatch(/does not agree/)
     expect(EN_CARDS.gas.note).toMatch(/if the gas owner’s rule allows/)
+  })
+
+  test('upwind is one thing in Spanish: where the wind comes from, never with it or against it', () => {
+    const spanish = [ES_CARDS, ES_CARD_PAGE, ES_GATE, ES_CAUTIONS, ES_CHECKLIST]
+      .flatMap((words) => JSON.stringify(Object.values(words)).split(/[.;]/))
+      .filter((text) => text.includes('viento'))
+    expect(spanish.length).toBeGreaterThan(6)
+    expect(spanish.filter((text) => !text.includes('lado de donde viene el viento'))).toEqual([])
+    expect(spanish.filter((text) => /(favor del|contra el) viento/.test(text))).toEqual([])
   })
 
   test('never say that anything is clear or safe', () => {

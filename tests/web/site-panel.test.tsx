@@ -115,6 +115,25 @@ describe('signing', () => {
   })
 })
 
+test('a rule two people set aside is said beside the status, ready or not', async () => {
+  const line = { kind: 'telecom', station: '16 ft', depth: '10 in', depthTo: 'top', diameter: '1 in' }
+  const one = { ...document, utilities: [{ ...line, private: true, evidence: 'marked' }] } as JsonObject
+  const unopened = createCrossingModel(one, { soon: (run) => run() })
+  const answers = unopened.answers.value
+  if (answers.state !== 'current') throw new Error('no plan')
+  const here = { crossing: ID, document: one, plan: answers.plan, input: answers.input, bore: 1 }
+  const setAside = { code: 'line-not-exposed', line: 1, reason: 'hand dug to it', second: 'Eve' }
+  const silent = {
+    ...listed,
+    fetch: async () => null,
+    sendSigned: async () => false,
+    now: () => NOW.getTime(),
+  }
+  await signedStore(ID, silent).sign(signOffNow(here, { layer: 'bore', by: 'Ada', setAside }, NOW), [])
+  render(<SitePanel crossing={ID} model={unopened} />)
+  expect(await screen.findByText(/Rules of the plan not met, set aside by two people: 1\./)).toBeTruthy()
+})
+
 test('rules set aside are counted by month, the last first', () => {
   const setAside = { code: 'clearance-short', reason: 'hand dug to it', second: 'Eve' }
   const on = (day: string) => ({

@@ -14,6 +14,8 @@ export const ES_SITE: typeof EN_SITE = {
   waiting: (count: number) => `${count} firmadas aquí, sin enviar todavía.`,
   again: 'Preguntar otra vez',
   watchers: (named: number, needed: number) => `Vigías: hacen falta ${needed}, con nombre van ${named}.`,
+  setAside: (count: number) =>
+    `Reglas del plan sin cumplir, apartadas por dos personas: ${count}. El suelo no cambia por eso.`,
   name: 'Su nombre',
   sign: 'Firmar por todo esto',
   photo: 'Foto',

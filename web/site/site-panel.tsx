@@ -151,6 +151,7 @@ function Lists({ shown, store }: { readonly shown: Shown; readonly store: Signed
         {SITE.here}
       </label>
       <Heard store={store} nowMs={nowMs} />
+      {answer.setAside > 0 && <p>{SITE.setAside(answer.setAside)}</p>}
       {answer.watchers.needed > 0 && <p>{SITE.watchers(answer.watchers.named, answer.watchers.needed)}</p>}
       <Points answer={answer} shown={shown} />
       {SIGN_LAYERS.map((layer) => (

@@ -15,6 +15,8 @@ export const EN_SITE = {
   waiting: (count: number) => `${count} signed here, not sent yet.`,
   again: 'Ask again',
   watchers: (named: number, needed: number) => `Watchers: needs ${needed}, named ${named}.`,
+  setAside: (count: number) =>
+    `Rules of the plan not met, set aside by two people: ${count}. Nothing about the ground has changed by it.`,
   name: 'Your name',
   sign: 'Sign for all of these',
   photo: 'Photo',

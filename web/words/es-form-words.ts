@@ -206,7 +206,7 @@ export const ES_FORM: typeof EN_FORM = {
     entered: 'con datos',
     address: 'Dirección, como la hallará la ayuda',
     addressHint: 'calle, número, población, cruce más cercano',
-    meeting: 'Punto de reunión, contra el viento',
+    meeting: 'Punto de reunión, del lado de donde viene el viento',
     caller: 'Quién pide ayuda',
     engines: 'Regla del dueño del gas sobre motores',
     enginesHint: 'apagar o dejar: pregunte, los consejos difieren',
