@@ -33,6 +33,7 @@ test('units, language and screen are switched, hold together, and are remembered
   await page.getByRole('heading', { name: 'Release' }).waitFor()
   await page.getByRole('button', { name: /Units, language, screen/ }).click()
   await page.getByLabel('SI', { exact: true }).check()
+  await page.getByText('a usual job, a kept crossing, a file').click()
   await page.getByRole('button', { name: 'Fibre drop' }).waitFor()
   await page.getByLabel('Español').check()
   await page.getByRole('heading', { name: 'Liberación' }).waitFor()
