@@ -1,6 +1,11 @@
 import { PreconditionError } from '../outcome.ts'
 import { normalCdf, normalDensity } from '../statistics/normal.ts'
 
+/** Spread of ln(rate) before any bore was seen: what the model's own factors leave open. */
+export const PRIOR_SPREAD = 0.43
+/** Spread of ln(rate) from one bore to the next in ground called the same. */
+export const BORE_SPREAD = 0.35
+
 /**
  * What past bores say about the rate: the logarithm of "observed over planned" is the sum of what the ground, the tool
  * and the crew add, and of what differs from bore to bore. Each adds a normal unknown, so the update is a closed form.

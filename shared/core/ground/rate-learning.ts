@@ -1,12 +1,15 @@
 import { PreconditionError } from '../outcome.ts'
 import { relation } from '../relation.ts'
 import { normalQuantile } from '../statistics/normal.ts'
-import { learnFromBores, type RateMark, sumOfEffects, unseenEffects } from './rate-effects.ts'
+import {
+  BORE_SPREAD,
+  learnFromBores,
+  PRIOR_SPREAD,
+  type RateMark,
+  sumOfEffects,
+  unseenEffects,
+} from './rate-effects.ts'
 
-/** Spread of ln(rate) before any bore was seen: what the model's own factors leave open. */
-export const PRIOR_SPREAD = 0.43
-/** Spread of ln(rate) from one bore to the next in ground called the same. */
-export const BORE_SPREAD = 0.35
 const Z_TENTH = normalQuantile(0.9)
 
 /** By how much your own ground runs faster or slower than the plan says, learned from bores already made. */

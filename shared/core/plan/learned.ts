@@ -1,7 +1,13 @@
-import { BORE_SPREAD, PRIOR_SPREAD, rateLearning } from '../ground/rate-learning.ts'
+import {
+  BORE_SPREAD,
+  learnFromBores,
+  PRIOR_SPREAD,
+  sumOfEffects,
+  unseenEffects,
+} from '../ground/rate-effects.ts'
 import { LEAST_RATE_M_PER_S } from '../ground/set-of-draw.ts'
 import { normalQuantile } from '../statistics/normal.ts'
-import { createTrace, type Trace } from '../trace.ts'
+import { createTrace } from '../trace.ts'
 import type { CrossingInput } from './crossing-input.ts'
 import { GROUND_FAMILIES, type GroundFamily, type LearnedPart, type PastBoreInput } from './learned-input.ts'
 import { blowAt, solveStretch } from './penetration.ts'
@@ -39,7 +45,8 @@ function ratioOf(facts: Facts, bore: PastBoreInput): number | null {
   return bore.lengthM === null || bore.hammerTimeS === null ? null : bore.lengthM / bore.hammerTimeS / planned
 }
 
-function fromBores(facts: Facts, family: GroundFamily, trace: Trace): LearnedPart | null {
+/** The law of the relation rate-learning, without its words: every plan on every first screen carries this file. */
+function fromBores(facts: Facts, family: GroundFamily): LearnedPart | null {
   const all = facts.input.pastBores.filter((each) => each.family === family)
   const counted = all
     .filter((each) => !each.isExcluded)
@@ -48,21 +55,25 @@ function fromBores(facts: Facts, family: GroundFamily, trace: Trace): LearnedPar
       return ratio === null ? [] : [{ ratio, hasStalled: bore.hasStalled }]
     })
   if (counted.length === 0) return null
-  const ratios = counted.filter((each) => !each.hasStalled).map((each) => each.ratio)
-  const stalledBelow = counted.filter((each) => each.hasStalled).map((each) => each.ratio)
-  const found = trace.run(
-    rateLearning,
-    { ratios, stalledBelow, priorSpread: PRIOR_SPREAD, boreSpread: BORE_SPREAD },
-    family,
+  const known = learnFromBores(
+    unseenEffects({ [family]: PRIOR_SPREAD }),
+    counted.map(({ ratio, hasStalled }) => ({
+      effects: [family],
+      logRatio: Math.log(ratio),
+      stalled: hasStalled,
+    })),
+    BORE_SPREAD,
   )
+  const { mean, variance } = sumOfEffects(known, [family])
+  const spread = Math.sqrt(variance)
   return {
     family,
-    multiplier: found.multiplierP50,
-    multiplierP10: found.multiplierP10,
-    multiplierP90: found.multiplierP90,
-    spread: found.spread,
+    multiplier: Math.exp(mean),
+    multiplierP10: Math.exp(mean - Z_TENTH * spread),
+    multiplierP90: Math.exp(mean + Z_TENTH * spread),
+    spread,
     bores: counted.length,
-    stalled: stalledBelow.length,
+    stalled: counted.filter((each) => each.hasStalled).length,
     excluded: all.length - counted.length,
     scope: null,
     from: 'bores',
@@ -88,10 +99,10 @@ function fromFile({ input }: Facts, family: GroundFamily): LearnedPart | null {
 }
 
 /** What past bores say of the ground this bore goes through, family by family; nothing of ground it does not meet. */
-export function learnedParts(facts: Facts, trace: Trace): readonly LearnedPart[] {
+export function learnedParts(facts: Facts): readonly LearnedPart[] {
   return GROUND_FAMILIES.flatMap((family) => {
     if (!facts.stretches.some((each) => each.state.family === family)) return []
-    const part = fromFile(facts, family) ?? fromBores(facts, family, trace)
+    const part = fromFile(facts, family) ?? fromBores(facts, family)
     return part === null ? [] : [part]
   })
 }

@@ -55,7 +55,7 @@ function timed(
 ): Timed {
   const { input, line, tool, size, air } = known
   const blow = blowAt(tool, air.toolGaugePa, trace)
-  const learned = learnedParts(known, trace)
+  const learned = learnedParts(known)
   const stretches = withLearned(known.stretches, learned)
   const boreDiameterM = size.diameterM
   const facts = { input, line, stretches, tool, blow, boreDiameterM, leastCoverM, factors, assumed, trace }

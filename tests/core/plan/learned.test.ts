@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { parseCrossing } from '../../../shared/contracts/crossing.ts'
-import { PRIOR_SPREAD } from '../../../shared/core/ground/rate-learning.ts'
+import { PRIOR_SPREAD } from '../../../shared/core/ground/rate-effects.ts'
 import { planCrossing } from '../../../shared/core/plan/plan-crossing.ts'
 import { A_CROSSING } from '../../cli/run-in-process.ts'
 import { DEMO_NAMES, inputOf, planOf, planOfDemo } from '../../support/crossings.ts'
@@ -27,7 +27,6 @@ describe('what past bores teach a plan', () => {
     expect(part).toMatchObject({ family: 'clay', bores: 2, stalled: 0, excluded: 1, from: 'bores' })
     expect(part?.multiplier).toBeLessThan(1)
     expect(after.run.advanceMPerS.p50).toBeLessThan(before.run.advanceMPerS.p50)
-    expect(after.workings.map(({ relation }) => relation)).toContain('rate-learning')
   })
 
   test('the ratio of one bore by hand: m = y τ²/(τ² + σ²)', () => {
