@@ -11,11 +11,9 @@ import { Answers, Guard } from './answers/answers.tsx'
 import { VerdictLine } from './answers/verdict-line.tsx'
 import { ExampleNote } from './example-note.tsx'
 import { AirPanel, ToolPanel } from './form/air-panel.tsx'
-import { GroundPanel, OverPanel } from './form/ground-panel.tsx'
-import { LateSitePanels } from './form/late-site-panels.tsx'
+import { LateLowerPanels } from './form/late-lower-panels.tsx'
 import { LinePanel } from './form/line-panel.tsx'
 import { PipePanel } from './form/pipe-panel.tsx'
-import { RatesPanel } from './form/rates-panel.tsx'
 import { StartPanel } from './form/start-panel.tsx'
 
 type Props = {
@@ -70,10 +68,7 @@ function CrossingForm({ model, isDraft }: Omit<Props, 'saving'>) {
       <PipePanel model={model} />
       <ToolPanel model={model} />
       <AirPanel model={model} />
-      <GroundPanel model={model} />
-      <OverPanel model={model} />
-      <LateSitePanels model={model} />
-      <RatesPanel model={model} />
+      <LateLowerPanels model={model} />
     </form>
   )
 }
