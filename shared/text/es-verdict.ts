@@ -20,7 +20,7 @@ export const ES_VERDICT = {
     '{kind:utility}: profundidad desconocida. Su perforación: arriba a {boreTopM:tape}, fondo a {boreBottomM:tape}.',
   'clearance/parallel':
     '{kind:utility}: al costado, a {offsetM:length} de centro a centro de la perforación. Su perforación: arriba a {boreTopM:tape}, fondo a {boreBottomM:tape}.',
-  gap: 'Separación libre hasta la línea: {gapM:tapeDown}.',
+  gap: 'Separación hasta la línea: {gapM:tapeDown}.',
   'gap/overlap': 'En papel, la perforación choca con ella.',
   deeper: 'Faltan {shortM:tapeUp}: baje la perforación esa medida.',
   'deeper-or-other-end':

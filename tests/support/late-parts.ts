@@ -4,3 +4,5 @@ import { fetchIssueWords } from '../../web/fields/issue-words.ts'
 
 configure({ asyncUtilTimeout: 15_000 })
 await fetchIssueWords()
+// A late part within a late part: here before the last test ends, not after.
+await import('../../web/crossings/answers/air-details.tsx')

@@ -9,7 +9,6 @@ import { useLate } from '../../late.ts'
 import type { CrossingModel } from '../../state/crossing-model.ts'
 import { say } from '../../state/unit-choice.ts'
 import { ANSWERS } from '../../words/answer-words.ts'
-import { AirAnswer } from './air-panel.tsx'
 import { ComparePanel } from './compare-panel.tsx'
 import { RecordedRelations, relationsOf } from './recorded-relations.ts'
 import { ReleasePanel } from './release-panel.tsx'
@@ -35,7 +34,6 @@ function Parts({ model, plan, input, site }: Props & PartsProps & SiteProps) {
       <ReleasePanel plan={plan} />
       {site}
       <TimePanel plan={plan} />
-      <AirAnswer plan={plan} input={input} />
       <LaterParts plan={plan} input={input} />
     </RecordedRelations.Provider>
   )

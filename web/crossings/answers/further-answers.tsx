@@ -1,5 +1,6 @@
 import type { CrossingInput } from '../../../shared/core/plan/crossing-input.ts'
 import type { Plan } from '../../../shared/core/plan/plan.ts'
+import { AirAnswer } from './air-panel.tsx'
 import { AssumptionsPanel } from './assumptions-panel.tsx'
 import { BorePanel } from './bore-panel.tsx'
 import { ClearancesPanel } from './clearances-panel.tsx'
@@ -18,6 +19,7 @@ type Props = { readonly plan: Plan; readonly input: CrossingInput }
 export function FurtherAnswers({ plan, input }: Props) {
   return (
     <>
+      <AirAnswer plan={plan} input={input} />
       <MapPanel input={input} />
       <BorePanel plan={plan} />
       <ClearancesPanel plan={plan} input={input} />
