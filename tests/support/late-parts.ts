@@ -4,5 +4,18 @@ import { fetchIssueWords } from '../../web/fields/issue-words.ts'
 
 configure({ asyncUtilTimeout: 15_000 })
 await fetchIssueWords()
-// A late part within a late part: here before the last test ends, not after.
-await import('../../web/crossings/answers/air-details.tsx')
+// They are fetched here once, so that none is still on its way when the last test of a file has ended.
+await Promise.all([
+  import('../../web/crossings/answers/air-details.tsx'),
+  import('../../web/crossings/answers/compared-table.tsx'),
+  import('../../web/crossings/answers/further-answers.tsx'),
+  import('../../web/crossings/still-needed.tsx'),
+  import('../../web/crossings/form/air-more.tsx'),
+  import('../../web/crossings/form/field-guide.tsx'),
+  import('../../web/crossings/form/lower-panels.tsx'),
+  import('../../web/crossings/form/start-choices.tsx'),
+  import('../../web/locate/place-rules.tsx'),
+  import('../../web/profile/air-pictures.tsx'),
+  import('../../web/profile/ladder-drawing.tsx'),
+  import('../../web/profile/profile.tsx'),
+])
